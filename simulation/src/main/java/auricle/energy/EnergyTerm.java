@@ -1,0 +1,60 @@
+package auricle.energy;
+
+/**
+ * A sum of small smooth contributions to the total energy, in mJ (N·mm).
+ *
+ * <p>The unknowns u are laid out by {@link auricle.mesh.Unknowns}: three coordinates a vertex, then
+ * one director angle an edge. Contribution i touches only the unknowns of its stencil.
+ *
+ * <p>Local arrays: the gradient has one entry per stencil place, in stencil order; the Hessian is
+ * square, row by row, both triangles filled, entry (r, c) at {@code r * stencilLength + c}. A term
+ * overwrites them, so the caller need not clear them.
+ *
+ * <p>An evaluation may not change the term: the same u always gives the same bits.
+ */
+public interface EnergyTerm {
+  /** What the term is, for tables and messages: "shell", "thread 2", "head contact". */
+  String name();
+
+  /** Number of contributions. */
+  int count();
+
+  /**
+   * Unknowns that contribution i touches, without repetition; shared, not to be changed. It stays
+   * the same as long as {@link #stencilVersion()} does.
+   */
+  int[] stencil(int i);
+
+  /** Energy of contribution i at u, mJ. */
+  double value(int i, double[] u);
+
+  /**
+   * Energy of contribution i with its derivatives.
+   *
+   * @param gradient filled with the derivative by each stencil place
+   * @param hessian filled with the second derivatives
+   * @return energy, mJ
+   */
+  double derivatives(int i, double[] u, double[] gradient, double[] hessian);
+
+  /**
+   * Largest fraction t ≥ 0 for which u + t·direction stays inside the domain of this term; positive
+   * infinity where there is no limit.
+   */
+  default double largestStep(double[] u, double[] direction) {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Changes whenever a stencil or the count has changed, so that the sparse pattern is built anew.
+   */
+  default int stencilVersion() {
+    return 0;
+  }
+
+  /**
+   * Called between iterations, never inside one, with the current unknowns: a term that looks for
+   * its partners (contact) does so here.
+   */
+  default void update(double[] u) {}
+}
