@@ -1,0 +1,165 @@
+package auricle.energy;
+
+import auricle.geometry.Vectors;
+import java.util.List;
+
+/**
+ * A thread led without friction through k ≥ 2 points, open or closed to a loop: one length, one
+ * tension all along, pulling only.
+ *
+ * <pre>
+ *   W = law(L),   L = Σ_s √(|p_{s+1} − p_s|² + ε²),   ε = 10⁻⁴ mm
+ * </pre>
+ *
+ * <p>ε keeps the derivatives finite where two successive points meet (a gap tied to nothing); it
+ * makes a segment of length ℓ longer by ε²/2ℓ, 5·10⁻⁹ mm at 1 mm, and one of no length count ε.
+ *
+ * <p>One contribution. Its stencil holds every unknown of the points once, ascending. The law may
+ * be changed between solutions, never within one.
+ *
+ * <p>Tying by length: {@link #tieToLength}. Tying at a tension: {@link #pull}, solve, then {@link
+ * #knot}, which keeps the length of thread that is then in the loop.
+ *
+ * <p>Left out: friction at the bites, and the thread's path between bites around the surface (it
+ * runs straight).
+ */
+public final class ElasticThread implements EnergyTerm {
+  private static final double EPSILON = 1e-4;
+
+  private final String name;
+  private final PointStencil points;
+  private final boolean closed;
+  private final double axialStiffness;
+  private ThreadLaw law = new ThreadLaw.ConstantPull(0);
+
+  /**
+   * A thread that does not pull yet.
+   *
+   * @param name what it is called in messages
+   * @param points the points in the order in which the thread passes them
+   * @param closed whether it returns from the last to the first
+   * @param axialStiffness_N EA: force per unit strain
+   * @throws IllegalArgumentException for fewer than two points or a stiffness that is not positive
+   */
+  public ElasticThread(
+      String name, List<MaterialPoint> points, boolean closed, double axialStiffness_N) {
+    if (points.size() < 2 || !(axialStiffness_N > 0) || Double.isInfinite(axialStiffness_N)) {
+      throw new IllegalArgumentException(
+          "%s: %d points and axial stiffness %s N; expected at least 2 and a positive stiffness"
+              .formatted(name, points.size(), axialStiffness_N));
+    }
+    this.name = name;
+    this.points = new PointStencil(points);
+    this.closed = closed;
+    this.axialStiffness = axialStiffness_N;
+  }
+
+  /** From now on elastic with the given rest length, mm. */
+  public void tieToLength(double restLength_mm) {
+    law = new ThreadLaw.Elastic(axialStiffness, restLength_mm);
+  }
+
+  /** From now on pulled at one tension, N, whatever the length. */
+  public void pull(double tension_N) {
+    law = new ThreadLaw.ConstantPull(tension_N);
+  }
+
+  /**
+   * Ties the thread as it is: elastic, with the rest length at which the present tension T acts at
+   * the present length L, L₀ = L EA / (EA + T).
+   */
+  public void knot(double[] u) {
+    tieToLength(length(u) * axialStiffness / (axialStiffness + tension(u)));
+  }
+
+  /** The law in force. */
+  public ThreadLaw law() {
+    return law;
+  }
+
+  /** Present length along all segments, mm. */
+  public double length(double[] u) {
+    double length = 0;
+    double[][] p = points.positions(u);
+    for (int s = 0; s < segments(p.length); s++) {
+      length += segment(Vectors.subtract(p[(s + 1) % p.length], p[s]));
+    }
+    return length;
+  }
+
+  /** Present tension, N; zero when slack. */
+  public double tension(double[] u) {
+    return law.tension(length(u));
+  }
+
+  private static double segment(double[] r) {
+    return Math.sqrt(Vectors.dot(r, r) + EPSILON * EPSILON);
+  }
+
+  private int segments(int pointCount) {
+    return closed ? pointCount : pointCount - 1;
+  }
+
+  @Override
+  public String name() {
+    return name;
+  }
+
+  @Override
+  public int count() {
+    return 1;
+  }
+
+  @Override
+  public int[] stencil(int i) {
+    return points.stencil();
+  }
+
+  @Override
+  public double value(int i, double[] u) {
+    return law.energy(length(u));
+  }
+
+  @Override
+  public double derivatives(int i, double[] u, double[] gradient, double[] hessian) {
+    double[][] p = points.positions(u);
+    int n = 3 * p.length;
+    double length = length(u);
+    double tension = law.tension(length);
+    double[] g = new double[n];
+    double[] h = new double[n * n];
+    for (int s = 0; s < segments(p.length); s++) {
+      addSegment(s, (s + 1) % p.length, p, tension, g, h);
+    }
+    double stiffness = law.stiffness(length);
+    for (int r = 0; r < n; r++) {
+      for (int c = 0; c < n; c++) {
+        h[r * n + c] += stiffness * g[r] * g[c];
+      }
+    }
+    for (int r = 0; r < n; r++) {
+      g[r] *= tension;
+    }
+    points.pullBack(u, g, h, gradient, hessian);
+    return law.energy(length);
+  }
+
+  /** Adds one segment's ∂L/∂p to g and T ∂²L/∂p² to h, with ∂²ℓ/∂r² = (I − r rᵀ/ℓ²)/ℓ. */
+  private static void addSegment(
+      int from, int to, double[][] p, double tension, double[] g, double[] h) {
+    double[] r = Vectors.subtract(p[to], p[from]);
+    double length = segment(r);
+    int n = g.length;
+    for (int a = 0; a < 3; a++) {
+      g[3 * to + a] += r[a] / length;
+      g[3 * from + a] -= r[a] / length;
+      for (int b = 0; b < 3; b++) {
+        double bend = tension * ((a == b ? 1 : 0) - r[a] * r[b] / (length * length)) / length;
+        h[(3 * to + a) * n + 3 * to + b] += bend;
+        h[(3 * from + a) * n + 3 * from + b] += bend;
+        h[(3 * to + a) * n + 3 * from + b] -= bend;
+        h[(3 * from + a) * n + 3 * to + b] -= bend;
+      }
+    }
+  }
+}

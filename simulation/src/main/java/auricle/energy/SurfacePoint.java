@@ -1,0 +1,97 @@
+package auricle.energy;
+
+import auricle.geometry.PlateFrame;
+import auricle.geometry.Vectors;
+import auricle.mesh.Topology;
+
+/**
+ * A bite: a point that rides on a triangle at barycentric weights β, held off the mid-surface along
+ * the triangle's unit normal.
+ *
+ * <pre>
+ *   p = Σ_i β_i x_i + h n
+ * </pre>
+ *
+ * <p>The offset h is signed: positive on the side the normal points to, negative under it; half a
+ * thickness puts the bite on a face of the shell. The normal is that of the flat triangle, so
+ * across an edge the bite's lever jumps by the angle between the two plates (of the order of the
+ * mesh size).
+ *
+ * <p>Nine unknowns: x, y, z of corners 0, 1, 2.
+ */
+public final class SurfacePoint implements MaterialPoint {
+  private static final double WEIGHT_TOLERANCE = 1e-9;
+  private final int[] unknowns = new int[9];
+  private final double[] weight;
+  private final double offset;
+
+  /**
+   * @param topology the mesh
+   * @param triangle index of the triangle
+   * @param weight1 barycentric weight of corner 1, 0 … 1
+   * @param weight2 barycentric weight of corner 2, 0 … 1; corner 0 has the rest
+   * @param offset_mm signed distance from the mid-surface along the normal
+   * @throws IllegalArgumentException if the point is outside the triangle or not finite
+   */
+  public SurfacePoint(
+      Topology topology, int triangle, double weight1, double weight2, double offset_mm) {
+    this.weight = new double[] {1 - weight1 - weight2, weight1, weight2};
+    this.offset = offset_mm;
+    for (double w : weight) {
+      if (!(w >= -WEIGHT_TOLERANCE) || !Double.isFinite(offset_mm)) {
+        throw new IllegalArgumentException(
+            "weights %s, %s and offset %s name no point of triangle %d"
+                .formatted(weight1, weight2, offset_mm, triangle));
+      }
+    }
+    for (int i = 0; i < 3; i++) {
+      for (int a = 0; a < 3; a++) {
+        unknowns[3 * i + a] = topology.unknowns().vertex(topology.vertex(triangle, i)) + a;
+      }
+    }
+  }
+
+  @Override
+  public int[] unknowns() {
+    return unknowns;
+  }
+
+  private double[] corner(double[] u, int i) {
+    return Vectors.at(u, unknowns[3 * i]);
+  }
+
+  private PlateFrame frame(double[] u) {
+    return new PlateFrame(corner(u, 0), corner(u, 1), corner(u, 2));
+  }
+
+  @Override
+  public double[] position(double[] u) {
+    double[] p = offset == 0 ? new double[3] : Vectors.scale(offset, frame(u).normal());
+    for (int i = 0; i < 3; i++) {
+      p = Vectors.add(p, weight[i], corner(u, i));
+    }
+    return p;
+  }
+
+  @Override
+  public double[] jacobian(double[] u) {
+    PlateFrame frame = frame(u);
+    double[] jacobian = new double[27];
+    for (int a = 0; a < 3; a++) {
+      for (int i = 0; i < 3; i++) {
+        for (int b = 0; b < 3; b++) {
+          jacobian[a * 9 + 3 * i + b] = offset * frame.tip(i)[a] * frame.normal()[b];
+        }
+        jacobian[a * 9 + 3 * i + a] += weight[i];
+      }
+    }
+    return jacobian;
+  }
+
+  @Override
+  public void addCurvature(double[] u, double[] w, double[] hessian) {
+    if (offset != 0) {
+      frame(u).addNormalCurvature(Vectors.scale(offset, w), hessian);
+    }
+  }
+}
