@@ -113,29 +113,47 @@ final class ContactSearch {
       double[] v = Vectors.at(direction, 3 * vertices[place]);
       for (int t : hash.overlapping(BoxHash.around(0, x, Vectors.add(x, 1, v)))) {
         if (!excluded.get(place).contains(t)) {
-          double[][] corners = surface.at(u, surface.corners(t));
-          double[][] along = surface.along(direction, surface.corners(t));
-          largest = Math.min(largest, advance(x, v, corners, along, floor(place, x, u, t)));
+          largest = Math.min(largest, largestStep(place, t, u, direction));
         }
       }
     }
     return largest < 1 ? largest : Double.POSITIVE_INFINITY;
   }
 
-  private double floor(int place, double[] x, double[] u, int triangle) {
-    double[] then = Vectors.at(listedAt, 3 * vertices[place]);
-    boolean listed = distance(then, listedAt, triangle) <= settings.listing();
-    boolean active = distance(x, u, triangle) <= settings.reach();
-    return listed || active ? settings.separation_mm() : settings.reach();
-  }
-
-  private static double advance(
-      double[] x, double[] v, double[][] corners, double[][] along, double floor) {
+  private double largestStep(int place, int triangle, double[] u, double[] direction) {
+    double[] x = Vectors.at(u, 3 * vertices[place]);
+    double[] v = Vectors.at(direction, 3 * vertices[place]);
+    int[] corners = surface.corners(triangle);
+    double[][] from = surface.at(u, corners);
+    double[][] along = surface.along(direction, corners);
     double speed = 0;
     for (double[] w : along) {
       speed = Math.max(speed, Vectors.norm(Vectors.subtract(v, w)));
     }
-    double now = new SimplexDistance(x, corners).distance() - floor;
+    double now = new SimplexDistance(x, from).distance();
+    if (now - settings.reach() > speed) {
+      return 1;
+    }
+    double[] then = Vectors.at(listedAt, 3 * vertices[place]);
+    boolean listed = distance(then, listedAt, triangle) <= settings.listing();
+    boolean mayClose = listed || now <= settings.reach();
+    double floor = mayClose ? settings.separation_mm() : settings.reach();
+    return advance(x, v, from, along, speed, floor, now - floor);
+  }
+
+  /**
+   * @param speed bound on the approach over the whole step
+   * @param floor distance that must be left over
+   * @param now distance less floor at the start
+   */
+  private static double advance(
+      double[] x,
+      double[] v,
+      double[][] corners,
+      double[][] along,
+      double speed,
+      double floor,
+      double now) {
     double left = now;
     double t = 0;
     for (int k = 0; k < MOST_ADVANCES && speed > 0 && t < 1; k++) {

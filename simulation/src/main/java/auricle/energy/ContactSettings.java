@@ -22,10 +22,16 @@ public record ContactSettings(
     }
   }
 
-  /** Exclusion at the distance of activation, search margin of five activation gaps. */
+  /**
+   * Exclusion at π/2 times the distance at which contact begins, and a search margin that lists
+   * pairs up to the same distance, so that a flat sheet lists none of its own. A sheet bent back on
+   * itself with its faces in contact has a mid-surface of radius ξ/2 at the bend; points that meet
+   * across it are πξ/2 apart along the sheet, so none that can meet is left out.
+   */
   public static ContactSettings usual(BarrierLaw law, double separation_mm) {
-    double activation = law.activation_mm();
-    return new ContactSettings(law, separation_mm, separation_mm + activation, 5 * activation);
+    double reach = separation_mm + law.activation_mm();
+    double neighbours = Math.PI / 2 * reach;
+    return new ContactSettings(law, separation_mm, neighbours, neighbours - reach);
   }
 
   /** Distance of the mid-surfaces at which contact begins, mm. */

@@ -2,6 +2,7 @@ package auricle.energy;
 
 import auricle.geometry.Vectors;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * A thread led without friction through k ≥ 2 points, open or closed to a loop: one length, one
@@ -17,8 +18,9 @@ import java.util.List;
  * <p>One contribution. Its stencil holds every unknown of the points once, ascending. The law may
  * be changed between solutions, never within one.
  *
- * <p>Tying by length: {@link #tieToLength}. Tying at a tension: {@link #pull}, solve, then {@link
- * #knot}, which keeps the length of thread that is then in the loop.
+ * <p>Tying by length: {@link #tieToLength}, or step by step {@link #tighten}. Tying at a tension:
+ * {@link #pull}, solve, then {@link #knot}, which keeps the length of thread that is then in the
+ * loop.
  *
  * <p>Left out: friction at the bites, and the thread's path between bites around the surface (it
  * runs straight).
@@ -30,7 +32,9 @@ public final class ElasticThread implements EnergyTerm {
   private final PointStencil points;
   private final boolean closed;
   private final double axialStiffness;
+  private double loadFactor = 1;
   private ThreadLaw law = new ThreadLaw.ConstantPull(0);
+  private DoubleFunction<ThreadLaw> lawAt = lambda -> new ThreadLaw.ConstantPull(0);
 
   /**
    * A thread that does not pull yet.
@@ -54,14 +58,33 @@ public final class ElasticThread implements EnergyTerm {
     this.axialStiffness = axialStiffness_N;
   }
 
-  /** From now on elastic with the given rest length, mm. */
+  /** From now on elastic with the given rest length, mm, whatever the load factor. */
   public void tieToLength(double restLength_mm) {
-    law = new ThreadLaw.Elastic(axialStiffness, restLength_mm);
+    follow(lambda -> new ThreadLaw.Elastic(axialStiffness, restLength_mm));
   }
 
-  /** From now on pulled at one tension, N, whatever the length. */
+  /**
+   * From now on elastic with a rest length that goes with the load factor λ: from the first length
+   * at λ = 0 to the second at λ = 1, mm. From the present length, it tightens out of nothing.
+   */
+  public void tighten(double from_mm, double to_mm) {
+    follow(lambda -> new ThreadLaw.Elastic(axialStiffness, from_mm + lambda * (to_mm - from_mm)));
+  }
+
+  /** From now on pulled at λ times the given tension, N, whatever the length. */
   public void pull(double tension_N) {
-    law = new ThreadLaw.ConstantPull(tension_N);
+    follow(lambda -> new ThreadLaw.ConstantPull(lambda * tension_N));
+  }
+
+  private void follow(DoubleFunction<ThreadLaw> laws) {
+    lawAt = laws;
+    law = laws.apply(loadFactor);
+  }
+
+  /** Sets the load factor λ, 1 until then. */
+  public void setLoadFactor(double loadFactor) {
+    this.loadFactor = loadFactor;
+    law = lawAt.apply(loadFactor);
   }
 
   /**

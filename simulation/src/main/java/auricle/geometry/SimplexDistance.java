@@ -1,7 +1,6 @@
 package auricle.geometry;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /**
  * Distance d from a point p to a vertex, a segment or a triangle (1, 2 or 3 corners), with first
@@ -35,13 +34,24 @@ public final class SimplexDistance {
   public SimplexDistance(double[] p, double[]... corners) {
     this.corners = corners;
     this.weights = closest(p, corners);
-    this.active = IntStream.range(0, corners.length).filter(i -> weights[i] > 0).toArray();
+    this.active = nonzero(weights);
     double[] away = p;
     for (int i : active) {
       away = Vectors.add(away, -weights[i], corners[i]);
     }
     this.r = away;
     this.distance = Vectors.norm(away);
+  }
+
+  private static int[] nonzero(double[] weights) {
+    int[] places = new int[weights.length];
+    int found = 0;
+    for (int i = 0; i < weights.length; i++) {
+      if (weights[i] > 0) {
+        places[found++] = i;
+      }
+    }
+    return Arrays.copyOf(places, found);
   }
 
   /** The distance, not negative. */

@@ -192,6 +192,69 @@ class ContactTest {
   }
 
   @Test
+  void flatTrianglesActLikeThePlaneTheyLieIn() {
+    double[] u = Shapes.shaken(Shapes.flat(N, N), 0.05, 2);
+    double[] floor = Shapes.flat(2 * N, 2 * N);
+    for (int v = 0; v < floor.length / 3; v++) {
+      floor[3 * v] -= 1.3;
+      floor[3 * v + 1] -= 1.6;
+      floor[3 * v + 2] = -0.5;
+    }
+    double[] areas = new double[V];
+    Arrays.fill(areas, 0.8);
+    SurfaceContact triangles =
+        new SurfaceContact(
+            "triangles",
+            IntStream.range(0, V).toArray(),
+            areas,
+            ContactSurface.fixed(Shapes.grid(2 * N, 2 * N).triangles(), floor),
+            u,
+            ContactSettings.usual(LAW, SEPARATION));
+    Obstacle plane = new PlaneObstacle(new double[] {0, 0, -0.5}, new double[] {0, 0, 1});
+    ObstacleContact smooth = contact(plane, V, SEPARATION);
+    double energy = Shapes.energy(smooth, u);
+    assertTrue(energy > 0);
+    assertEquals(energy, Shapes.energy(triangles, u), 1e-12 * energy);
+    double[] expected = Shapes.gradient(smooth, u);
+    double[] found = Shapes.gradient(triangles, u);
+    for (int k = 0; k < 3 * V; k++) {
+      assertEquals(expected[k], found[k], 1e-12 * TermCheck.largest(expected));
+    }
+  }
+
+  /**
+   * Analytic: on a sphere of radius R the area between two heights is 2 π R times their difference,
+   * so a law w over a gap g at the pole presses a rigid sphere off a plane with F = 2 π R w(g).
+   */
+  @Test
+  void rigidSphereIsPressedOffAPlaneWithTwoPiRTimesTheEnergyPerArea() {
+    int points = 400_000;
+    double radius = 10;
+    double gap = 0.1;
+    double[] u = new double[3 * points];
+    for (int i = 0; i < points; i++) {
+      double z = 1 - (2 * i + 1.0) / points;
+      double around = Math.PI * (1 + Math.sqrt(5)) * i;
+      u[3 * i] = radius * Math.sqrt(1 - z * z) * Math.cos(around);
+      u[3 * i + 1] = radius * Math.sqrt(1 - z * z) * Math.sin(around);
+      u[3 * i + 2] = radius * z + radius + gap + 0.5;
+    }
+    double[] areas = new double[points];
+    double[] offsets = new double[points];
+    Arrays.fill(areas, 4 * Math.PI * radius * radius / points);
+    Arrays.fill(offsets, 0.5);
+    Obstacle plane = new PlaneObstacle(new double[3], new double[] {0, 0, 1});
+    int[] all = IntStream.range(0, points).toArray();
+    ObstacleContact contact = new ObstacleContact("plane", plane, LAW, all, areas, offsets);
+    double force = 0;
+    for (int i = 0; i < points; i++) {
+      force += contact.force(i, u);
+    }
+    double expected = 2 * Math.PI * radius * LAW.energy(gap);
+    assertEquals(expected, force, 1e-6 * expected);
+  }
+
+  @Test
   void rigidMotionChangesNothingAndForcesBalance() {
     double[] u = Shapes.shaken(twoSheets(0.5, 0.3), 0.05, 5);
     SurfaceContact contact = upperOnLower(u);

@@ -174,6 +174,22 @@ class ElasticThreadTest {
   }
 
   @Test
+  void restLengthAndPullFollowTheLoadFactor() {
+    ElasticThread thread = loop();
+    double length = thread.length(u);
+    thread.tighten(length, 0.8 * length);
+    thread.setLoadFactor(0);
+    assertEquals(0, thread.tension(u), ThreadLaw.Elastic.BLEND_TENSION);
+    thread.setLoadFactor(0.5);
+    assertEquals(40 * 0.1 / 0.9, thread.tension(u), 1e-12);
+    thread.pull(3);
+    assertEquals(1.5, thread.tension(u));
+    thread.knot(u);
+    thread.setLoadFactor(1);
+    assertEquals(1.5, thread.tension(u), 1e-13, "what is knotted no longer follows");
+  }
+
+  @Test
   void coincidentBitesGiveFiniteDerivatives() {
     MaterialPoint bite = new SurfacePoint(mesh, 3, 0.3, 0.3, -0.5);
     ElasticThread thread =
