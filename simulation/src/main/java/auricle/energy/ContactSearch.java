@@ -34,7 +34,7 @@ final class ContactSearch {
     this.surface = surface;
     this.settings = settings;
     this.listedAt = rest.clone();
-    for (int v : vertices) {
+    while (excluded.size() < vertices.length) {
       excluded.add(new HashSet<>());
     }
     if (surface.moves()) {

@@ -67,7 +67,7 @@ public final class BoxHash {
     for (long x = place(box[0]); x <= place(box[3]); x++) {
       for (long y = place(box[1]); y <= place(box[4]); y++) {
         for (long z = place(box[2]); z <= place(box[5]); z++) {
-          keys.add((x & 0x1FFFFF) << 42 | (y & 0x1FFFFF) << 21 | z & 0x1FFFFF);
+          keys.add(((x & 0x1FFFFF) << 42) | ((y & 0x1FFFFF) << 21) | (z & 0x1FFFFF));
         }
       }
     }

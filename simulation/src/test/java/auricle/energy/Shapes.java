@@ -30,7 +30,7 @@ final class Shapes {
     double[] u = new double[grid(n, m).unknowns().size()];
     for (int v = 0; v < (n + 1) * (m + 1); v++) {
       u[3 * v] = v % (n + 1);
-      u[3 * v + 1] = v / (n + 1);
+      u[3 * v + 1] = Math.floorDiv(v, n + 1);
     }
     return u;
   }
