@@ -81,9 +81,9 @@ public final class Topology {
     return edgeEnds.length / 2;
   }
 
-  /** Layout of the unknowns of a shell on this mesh. */
+  /** Layout of the unknowns of a shell on this mesh, one director a vertex. */
   public Unknowns unknowns() {
-    return new Unknowns(vertexCount, edgeCount());
+    return new Unknowns(vertexCount, vertexCount);
   }
 
   /** Vertex at a corner (0, 1, 2) of a triangle. */
