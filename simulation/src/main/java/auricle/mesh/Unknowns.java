@@ -1,8 +1,8 @@
 package auricle.mesh;
 
 /**
- * How the unknowns of a shell are laid out in one array: x, y, z of vertex 0, of vertex 1, …, then the
- * two tilts w1, w2 of director 0, of director 1, ….
+ * How the unknowns of a shell are laid out in one array: x, y, z of vertex 0, of vertex 1, …, then
+ * the two tilts w1, w2 of director 0, of director 1, ….
  *
  * @param vertexCount number of vertices V
  * @param directorCount number of directors; V, or more where a cut gives a vertex several
