@@ -4,8 +4,7 @@ package auricle.energy;
  * A sum of small smooth contributions to the total energy, in mJ (N·mm).
  *
  * <p>The unknowns u are laid out by {@link auricle.mesh.Unknowns}: three coordinates a vertex, then
- * two
- * tilts a director. Contribution i touches only the unknowns of its stencil.
+ * two tilts a director. Contribution i touches only the unknowns of its stencil.
  *
  * <p>Local arrays: the gradient has one entry per stencil place, in stencil order; the Hessian is
  * square, row by row, both triangles filled, entry (r, c) at {@code r * stencilLength + c}. A term
