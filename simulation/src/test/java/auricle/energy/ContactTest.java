@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import auricle.mesh.Topology;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -312,6 +313,61 @@ class ContactTest {
       away[k] = -away[k];
     }
     assertEquals(Double.POSITIVE_INFINITY, contact.largestStep(u, away));
+  }
+
+  @Test
+  void loadedSheetComesToRestOnABeddedOneAndTheContactBearsTheLoad() {
+    double[] rest = twoSheets(3, 0.3);
+    int[] lower = IntStream.range(0, V).toArray();
+    int[] upper = IntStream.range(V, 2 * V).toArray();
+    double[] areas = new double[V];
+    Arrays.fill(areas, 0.7);
+    double[] up = new double[3 * V];
+    IntStream.range(0, V).forEach(v -> up[3 * v + 2] = 1);
+    SurfaceContact contact = upperOnLower(rest);
+    ElasticAttachment bed = ElasticAttachment.isotropic("bed", lower, areas, rest, 5);
+    ElasticAttachment guide = new ElasticAttachment("guide", upper, areas, up, rest, 0.01, 1);
+    DeadLoad.Builder builder = new DeadLoad.Builder(new Topology(2 * V, new int[0]), rest);
+    for (int v : upper) {
+      if (rest[3 * v] <= N && rest[3 * v + 1] <= N) {
+        builder.onVertex(v, new double[] {0, 0, -0.5});
+      }
+    }
+    DeadLoad load = builder.build("load");
+    double[] u = rest.clone();
+    int version = contact.stencilVersion();
+    int iterations = SmallNewton.solve(u, 1e-9, contact, bed, guide, load);
+    assertTrue(iterations < 60, iterations + " iterations");
+    assertTrue(contact.stencilVersion() > version, "pairs were found on the way");
+    double bedForce = 0;
+    double guideForce = 0;
+    for (int v = 0; v < V; v++) {
+      bedForce += Shapes.gradient(bed, u)[3 * v + 2];
+      guideForce += Shapes.gradient(guide, u)[3 * (V + v) + 2];
+    }
+    assertEquals(load.resultant()[2], bedForce + guideForce, 1e-8);
+    assertTrue(bedForce < 0.9 * load.resultant()[2], "the bed carries most of it");
+    assertTrue(contact.smallestGap(u) > 0 && contact.smallestGap(u) < LAW.activation_mm());
+  }
+
+  @Test
+  void noSampleOfASafeStepIsEverOutsideTheDomain() {
+    for (int seed = 0; seed < 40; seed++) {
+      double[] u = Shapes.shaken(twoSheets(1.4, 0.3), 0.3, seed);
+      double[] direction = Shapes.shaken(new double[u.length], 4, 1000 + seed);
+      SurfaceContact contact = upperOnLower(u);
+      double t = Math.min(1, contact.largestStep(u, direction));
+      assertTrue(t > 1e-3);
+      for (int sample = 1; sample <= 20; sample++) {
+        double[] there = u.clone();
+        for (int k = 0; k < u.length; k++) {
+          there[k] += t * sample / 20 * direction[k];
+        }
+        double energy = Shapes.energy(contact, there);
+        assertTrue(Double.isFinite(energy), "seed " + seed);
+        assertEquals(Shapes.energy(upperOnLower(there), there), energy, 1e-12 * energy);
+      }
+    }
   }
 
   @Test
