@@ -1,0 +1,25 @@
+package auricle.numerics;
+
+/**
+ * Elimination order with little fill: both nested dissection and minimum degree are tried on the
+ * graph of unknown groups, and the one whose factorisation costs fewer operations is kept. The same
+ * pattern always gives the same order.
+ */
+final class FillReducingOrdering {
+  private FillReducingOrdering() {}
+
+  /** Structure of the factor under the better of the two orders. */
+  static EliminationTree best(WeightedGraph graph) {
+    EliminationTree degree = minimumDegree(graph);
+    EliminationTree dissection = nestedDissection(graph);
+    return dissection.work() < degree.work() ? dissection : degree;
+  }
+
+  static EliminationTree minimumDegree(WeightedGraph graph) {
+    return new EliminationTree(graph, MinimumDegree.order(graph, graph.size()));
+  }
+
+  static EliminationTree nestedDissection(WeightedGraph graph) {
+    return new EliminationTree(graph, NestedDissection.order(graph));
+  }
+}
