@@ -38,6 +38,6 @@ class FindingsTest {
     findings.error("a.yaml line 3", "y", "a number", "");
     BadInputException bad = assertThrows(BadInputException.class, findings::stopIfErrors);
     assertEquals(3, bad.findings().size());
-    assertTrue(bad.getMessage().contains("a.yaml line 2: x; expected a number. Write one."));
+    assertTrue(bad.toString().contains("a.yaml line 2: x; expected a number. Write one."));
   }
 }
