@@ -1,0 +1,232 @@
+package auricle.energy;
+
+import auricle.material.Section;
+import auricle.material.SectionField;
+import auricle.mesh.PlateShape;
+import auricle.mesh.RestShape;
+import auricle.mesh.Topology;
+import auricle.mesh.Unknowns;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The constants of one edge domain: a third of each triangle at an edge. Two triangles share a
+ * domain where they have the same section; at a free edge, or where the section jumps (a groove, a
+ * seam), strain must be free to jump and each triangle has a domain of its own.
+ *
+ * <p>Local vertices: 0 start, 1 end, 2 opposite on the first side[, 3 opposite on the second].
+ * Local edges: 0-1, 1-2, 2-0[, 0-3, 3-1]; strain = C q − Ē with q the squared arc lengths.
+ */
+final class EdgeDomain {
+  /** Start and end vertex of local edge k. */
+  static final int[] EDGE_START = {0, 1, 2, 0, 3};
+
+  static final int[] EDGE_END = {1, 2, 0, 3, 1};
+
+  private final int[] stencil;
+  private final int[] vertices;
+  private final double[] strainOfArcs;
+  private final double[] restStrain = new double[3];
+  private final double[] stiffness = new double[36];
+  private final List<Side> sides = new ArrayList<>();
+  private double area;
+
+  /** One triangle of a domain: its number, and its constants for the curvature. */
+  record Side(int triangle, PlateShape plate, List<Integer> corners, double share, double axis) {}
+
+  private EdgeDomain(int edge, int[] triangles, RestShape rest, Unknowns unknowns, SectionField s) {
+    Topology topology = rest.topology();
+    this.vertices = new int[2 + triangles.length];
+    vertices[0] = topology.edgeStart(edge);
+    vertices[1] = topology.edgeEnd(edge);
+    for (int side = 0; side < triangles.length; side++) {
+      int opposite = corner(topology, triangles[side], edge);
+      vertices[2 + side] = topology.vertex(triangles[side], opposite);
+      area += rest.plate(triangles[side]).area() / 3;
+    }
+    this.stencil = stencil(unknowns);
+    this.strainOfArcs = new double[3 * edgeCount()];
+    for (int side = 0; side < triangles.length; side++) {
+      addSide(edge, side, triangles[side], rest, s);
+    }
+  }
+
+  /** All domains of a mesh, in the order of its edges. */
+  static List<EdgeDomain> all(RestShape rest, Unknowns unknowns, SectionField sections) {
+    Topology topology = rest.topology();
+    List<EdgeDomain> domains = new ArrayList<>();
+    for (int edge = 0; edge < topology.edgeCount(); edge++) {
+      int left = topology.leftTriangle(edge);
+      int right = topology.rightTriangle(edge);
+      boolean both = left >= 0 && right >= 0;
+      if (both && sections.section(left).equals(sections.section(right))) {
+        domains.add(new EdgeDomain(edge, new int[] {left, right}, rest, unknowns, sections));
+        continue;
+      }
+      if (left >= 0) {
+        domains.add(new EdgeDomain(edge, new int[] {left}, rest, unknowns, sections));
+      }
+      if (right >= 0) {
+        domains.add(new EdgeDomain(edge, new int[] {right}, rest, unknowns, sections));
+      }
+    }
+    return domains;
+  }
+
+  private static int corner(Topology topology, int triangle, int edge) {
+    for (int k = 0; k < 2; k++) {
+      if (topology.edge(triangle, k) == edge) {
+        return k;
+      }
+    }
+    return 2;
+  }
+
+  private int[] stencil(Unknowns unknowns) {
+    int n = vertices.length;
+    int[] places = new int[5 * n];
+    for (int i = 0; i < n; i++) {
+      for (int c = 0; c < 3; c++) {
+        places[3 * i + c] = unknowns.vertex(vertices[i]) + c;
+      }
+      places[3 * n + 2 * i] = unknowns.director(vertices[i]);
+      places[3 * n + 2 * i + 1] = unknowns.director(vertices[i]) + 1;
+    }
+    return places;
+  }
+
+  private void addSide(int edge, int side, int triangle, RestShape rest, SectionField sections) {
+    Topology topology = rest.topology();
+    PlateShape plate = rest.plate(triangle);
+    int k = corner(topology, triangle, edge);
+    double share = plate.area() / 3 / area;
+    int sign = topology.edgeSign(triangle, k);
+    double axis = Math.atan2(sign * plate.edgeY(k), sign * plate.edgeX(k));
+    double[] m = turned(inverse(plate), Math.cos(axis), Math.sin(axis));
+    int[] local = localEdges(side, sign, k);
+    for (int a = 0; a < 3; a++) {
+      for (int j = 0; j < 3; j++) {
+        double c = 0.5 * share * m[3 * a + j];
+        strainOfArcs[edgeCount() * a + local[j]] += c;
+        restStrain[a] += c * rest.arcSquared(triangle, j);
+      }
+    }
+    Section section = sections.section(triangle);
+    double[] s = section.turned(sections.angle(triangle) - axis);
+    for (int i = 0; i < 36; i++) {
+      stiffness[i] += plate.area() / 3 * s[i];
+    }
+    List<Integer> corners = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      corners.add(localVertex(topology.vertex(triangle, i)));
+    }
+    sides.add(new Side(triangle, plate, corners, share, axis));
+  }
+
+  private int localVertex(int vertex) {
+    int i = 0;
+    while (vertices[i] != vertex) {
+      i++;
+    }
+    return i;
+  }
+
+  /** Where the triangle's edges 0, 1, 2 stand among the local edges of the domain. */
+  private static int[] localEdges(int side, int sign, int k) {
+    int[] local = new int[3];
+    local[k] = 0;
+    // the triangle's edge after k starts where edge k ends
+    int fromEnd = side == 0 ? 1 : 4;
+    int fromStart = side == 0 ? 2 : 3;
+    local[(k + 1) % 3] = sign > 0 ? fromEnd : fromStart;
+    local[(k + 2) % 3] = sign > 0 ? fromStart : fromEnd;
+    return local;
+  }
+
+  /** Strain (Exx, Eyy, 2 Exy) from E(e_k, e_k), k = 0, 1, 2. */
+  private static double[] inverse(PlateShape p) {
+    double[][] m = new double[3][];
+    for (int k = 0; k < 3; k++) {
+      double x = p.edgeX(k);
+      double y = p.edgeY(k);
+      m[k] = new double[] {x * x, y * y, x * y};
+    }
+    double[] inverse = new double[9];
+    double det = 0;
+    for (int a = 0; a < 3; a++) {
+      int b = (a + 1) % 3;
+      int c = (a + 2) % 3;
+      for (int k = 0; k < 3; k++) {
+        int i = (k + 1) % 3;
+        int j = (k + 2) % 3;
+        inverse[3 * a + k] = m[i][b] * m[j][c] - m[j][b] * m[i][c];
+      }
+    }
+    for (int a = 0; a < 3; a++) {
+      det += m[0][a] * inverse[3 * a];
+    }
+    for (int i = 0; i < 9; i++) {
+      inverse[i] /= det;
+    }
+    return inverse;
+  }
+
+  /** The rows of a strain (or curvature) matrix in axes turned by an angle. */
+  static double[] turned(double[] m, double c, double s) {
+    int n = m.length / 3;
+    double[] out = new double[m.length];
+    for (int j = 0; j < n; j++) {
+      double xx = m[j];
+      double yy = m[n + j];
+      double xy = m[2 * n + j];
+      out[j] = c * c * xx + s * s * yy + c * s * xy;
+      out[n + j] = s * s * xx + c * c * yy - c * s * xy;
+      out[2 * n + j] = 2 * c * s * (yy - xx) + (c * c - s * s) * xy;
+    }
+    return out;
+  }
+
+  int[] stencil() {
+    return stencil;
+  }
+
+  /** Vertices of the domain: 3 or 4. */
+  int vertexCount() {
+    return vertices.length;
+  }
+
+  /** The mesh vertex of a local one. */
+  int vertex(int i) {
+    return vertices[i];
+  }
+
+  /** Edges of the domain: 3 or 5. */
+  int edgeCount() {
+    return 2 * vertices.length - 3;
+  }
+
+  /** Entry of C: strain component a by squared arc of local edge k. */
+  double strainOfArc(int a, int k) {
+    return strainOfArcs[edgeCount() * a + k];
+  }
+
+  /** Component a of the strain that the rest arcs would give. */
+  double restStrain(int a) {
+    return restStrain[a];
+  }
+
+  /** Entry of [[A, B], [B, D]] times the domain's area, in axes of the edge. */
+  double stiffness(int row, int column) {
+    return stiffness[6 * row + column];
+  }
+
+  /** Area of the domain, mm². */
+  double area() {
+    return area;
+  }
+
+  /** The one or two triangles. */
+  List<Side> sides() {
+    return sides;
+  }
+}

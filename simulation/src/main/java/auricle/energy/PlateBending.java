@@ -1,0 +1,111 @@
+package auricle.energy;
+
+import auricle.material.SectionField;
+import auricle.mesh.Directors;
+import auricle.mesh.PlateShape;
+import auricle.mesh.RestShape;
+import auricle.mesh.Topology;
+import auricle.mesh.Unknowns;
+
+/**
+ * Bending energy of the plates, one contribution a triangle: W = ½ ∫ K : D : K dA.
+ *
+ * <p>Kinematics: the discrete-Kirchhoff triangle of Batoz, Bathe and Ho (1980, Int J Numer Methods
+ * Eng 15:1771-1812), carried to large rotations by unit directors at the corners ({@link
+ * TiltCurvature} has the formulas). Three Gauss points at the middles of the edges integrate the
+ * energy exactly.
+ *
+ * <p>Since the curvature is linear in z, W = ½ (z − z̄)ᵀ Q (z − z̄) with a constant 6 x 6 matrix Q,
+ * made once. Stencil: x, y, z of corners 0, 1, 2, then w1, w2 of their directors (15 places).
+ * Positive curvature: convex towards the normal. Membrane energy and coupling are terms of their
+ * own.
+ */
+public final class PlateBending implements EnergyTerm {
+  static final int SIZE = 15;
+
+  private final Directors directors;
+  private final int[][] stencils;
+  private final double[] rest;
+  private final double[] form;
+
+  /**
+   * @param rest rest shape
+   * @param directors directors of the same mesh, one a vertex
+   * @param sections section of every triangle; D is used here
+   */
+  public PlateBending(RestShape rest, Directors directors, SectionField sections) {
+    Topology topology = rest.topology();
+    int n = topology.triangleCount();
+    this.directors = directors;
+    this.stencils = new int[n][];
+    this.rest = new double[6 * n];
+    this.form = new double[36 * n];
+    for (int t = 0; t < n; t++) {
+      stencils[t] = stencil(topology, directors.unknowns(), t);
+      TiltCurvature.rest(rest, t, this.rest, 6 * t);
+      PlateShape plate = rest.plate(t);
+      double[] section = sections.section(t).turned(sections.angle(t));
+      for (int g = 0; g < 3; g++) {
+        addForm(TiltCurvature.atEdgeMiddle(plate, g), section, plate.area() / 3, 36 * t);
+      }
+    }
+  }
+
+  static int[] stencil(Topology topology, Unknowns unknowns, int t) {
+    int[] stencil = new int[SIZE];
+    for (int i = 0; i < 3; i++) {
+      int vertex = topology.vertex(t, i);
+      for (int c = 0; c < 3; c++) {
+        stencil[3 * i + c] = unknowns.vertex(vertex) + c;
+      }
+      stencil[9 + 2 * i] = unknowns.director(vertex);
+      stencil[10 + 2 * i] = unknowns.director(vertex) + 1;
+    }
+    return stencil;
+  }
+
+  private void addForm(double[] c, double[] section, double weight, int at) {
+    for (int i = 0; i < 6; i++) {
+      for (int j = 0; j < 6; j++) {
+        double sum = 0;
+        for (int a = 0; a < 3; a++) {
+          for (int b = 0; b < 3; b++) {
+            sum += c[6 * a + i] * section[6 * (a + 3) + b + 3] * c[6 * b + j];
+          }
+        }
+        form[at + 6 * i + j] += weight * sum;
+      }
+    }
+  }
+
+  @Override
+  public String name() {
+    return "plate bending";
+  }
+
+  @Override
+  public int count() {
+    return stencils.length;
+  }
+
+  @Override
+  public int[] stencil(int i) {
+    return stencils[i];
+  }
+
+  @Override
+  public double value(int t, double[] u) {
+    TiltCurvature tilts = TiltCurvature.local();
+    tilts.measure(stencils[t], u, directors, false);
+    return tilts.energy(form, 36 * t, rest, 6 * t);
+  }
+
+  @Override
+  public double derivatives(int t, double[] u, double[] gradient, double[] hessian) {
+    TiltCurvature tilts = TiltCurvature.local();
+    tilts.measure(stencils[t], u, directors, true);
+    double energy = tilts.energy(form, 36 * t, rest, 6 * t);
+    tilts.addQuadratic(form, 36 * t, gradient, hessian);
+    return energy;
+  }
+}

@@ -1,0 +1,28 @@
+package auricle.material;
+
+/** The section of every triangle and the direction of its first axis. */
+public interface SectionField {
+  /** Section of a triangle. */
+  Section section(int triangle);
+
+  /**
+   * Angle from the triangle's own axis (edge 0, corner 1 to corner 2) to the section's first axis,
+   * anticlockwise about the normal, rad.
+   */
+  double angle(int triangle);
+
+  /** One section everywhere whose axes do not matter. */
+  static SectionField uniform(Section section) {
+    return new SectionField() {
+      @Override
+      public Section section(int triangle) {
+        return section;
+      }
+
+      @Override
+      public double angle(int triangle) {
+        return 0;
+      }
+    };
+  }
+}

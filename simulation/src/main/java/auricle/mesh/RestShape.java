@@ -1,0 +1,124 @@
+package auricle.mesh;
+
+/**
+ * The shape in which nothing is strained, triangle by triangle: the squared arc lengths of its
+ * three edges (the rest metric) and the tilts of its three corner directors against its edges (the
+ * rest curvature). Neighbouring triangles need not agree: a rest shape need not fit into space.
+ *
+ * <p>Corner i and edge k are numbered as in {@link Topology}. The arc of an edge from i to j is
+ * that of the cubic through both ends at right angles to the end directors, to second order in the
+ * tilts: s² = e·e + (2 p² − p r + 2 r²) / 15 with p = d_i·e, r = d_j·e.
+ */
+public final class RestShape {
+  private final Topology topology;
+  private final double[] arcSquared;
+  private final double[] tilt;
+
+  private RestShape(Topology topology, double[] arcSquared, double[] tilt) {
+    this.topology = topology;
+    this.arcSquared = arcSquared;
+    this.tilt = tilt;
+  }
+
+  /**
+   * The rest shape of a configuration.
+   *
+   * @param topology the mesh
+   * @param u unknowns; the coordinates are read, and the tilts through {@code directors}
+   * @param directors directors, one a vertex
+   */
+  public static RestShape of(Topology topology, double[] u, Directors directors) {
+    int n = topology.triangleCount();
+    RestShape shape = new RestShape(topology, new double[3 * n], new double[9 * n]);
+    double[] d = new double[9];
+    double[] e = new double[9];
+    for (int t = 0; t < n; t++) {
+      shape.measure(t, u, directors, d, e);
+    }
+    return shape;
+  }
+
+  private void measure(int t, double[] u, Directors directors, double[] d, double[] e) {
+    Unknowns unknowns = directors.unknowns();
+    for (int i = 0; i < 3; i++) {
+      directors.value(topology.vertex(t, i), u, d, 3 * i);
+      int from = unknowns.vertex(topology.vertex(t, (i + 1) % 3));
+      int to = unknowns.vertex(topology.vertex(t, (i + 2) % 3));
+      for (int c = 0; c < 3; c++) {
+        e[3 * i + c] = u[to + c] - u[from + c];
+      }
+    }
+    for (int i = 0; i < 3; i++) {
+      for (int k = 0; k < 3; k++) {
+        tilt[9 * t + 3 * i + k] = dot(d, 3 * i, e, 3 * k);
+      }
+    }
+    for (int k = 0; k < 3; k++) {
+      double p = tilt[9 * t + 3 * ((k + 1) % 3) + k];
+      double r = tilt[9 * t + 3 * ((k + 2) % 3) + k];
+      arcSquared[3 * t + k] = dot(e, 3 * k, e, 3 * k) + (2 * p * p - p * r + 2 * r * r) / 15;
+    }
+  }
+
+  private static double dot(double[] a, int i, double[] b, int j) {
+    return a[i] * b[j] + a[i + 1] * b[j + 1] + a[i + 2] * b[j + 2];
+  }
+
+  /** A copy that can be changed by itself. */
+  public RestShape copy() {
+    return new RestShape(topology, arcSquared.clone(), tilt.clone());
+  }
+
+  /** The mesh. */
+  public Topology topology() {
+    return topology;
+  }
+
+  /** Squared rest arc length of edge k of a triangle, mm². */
+  public double arcSquared(int triangle, int k) {
+    return arcSquared[3 * triangle + k];
+  }
+
+  /** Rest value of d_i·e_k: corner director i against edge vector k of a triangle, mm. */
+  public double tilt(int triangle, int i, int k) {
+    return tilt[9 * triangle + 3 * i + k];
+  }
+
+  /** The flattened triangle in its own plane. */
+  public PlateShape plate(int triangle) {
+    return PlateShape.of(arcSquared, 3 * triangle);
+  }
+
+  /**
+   * Adds a free in-plane strain to a triangle: its metric becomes a + 2 ε.
+   *
+   * @param xx strain along the triangle's own axis (edge 0)
+   * @param yy strain across it
+   * @param xy tensor shear strain
+   */
+  public void addStrain(int triangle, double xx, double yy, double xy) {
+    PlateShape plate = plate(triangle);
+    for (int k = 0; k < 3; k++) {
+      double x = plate.edgeX(k);
+      double y = plate.edgeY(k);
+      arcSquared[3 * triangle + k] += 2 * (xx * x * x + yy * y * y + 2 * xy * x * y);
+    }
+  }
+
+  /**
+   * Adds a free curvature to a triangle (positive: convex towards the normal, as a sphere is with
+   * outward normals), in the triangle's own axes. The corner tilts are those of the quadratic
+   * surface through the three corners.
+   *
+   * @param xx curvature along edge 0, 1/mm
+   * @param yy curvature across it, 1/mm
+   * @param xy twist, 1/mm
+   */
+  public void addCurvature(int triangle, double xx, double yy, double xy) {
+    PlateShape plate = plate(triangle);
+    double[] change = plate.tiltsOfCurvature(xx, yy, xy);
+    for (int i = 0; i < 9; i++) {
+      tilt[9 * triangle + i] += change[i];
+    }
+  }
+}
