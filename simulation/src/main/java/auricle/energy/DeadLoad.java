@@ -91,7 +91,7 @@ public final class DeadLoad implements EnergyTerm {
     this.forces = forces.values().toArray(double[][]::new);
   }
 
-  /** Sets λ. */
+  @Override
   public void setLoadFactor(double loadFactor) {
     this.loadFactor = loadFactor;
   }

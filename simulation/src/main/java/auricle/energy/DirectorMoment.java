@@ -81,7 +81,7 @@ public final class DirectorMoment implements EnergyTerm {
     return moments;
   }
 
-  /** Sets λ. */
+  @Override
   public void setLoadFactor(double loadFactor) {
     this.loadFactor = loadFactor;
   }

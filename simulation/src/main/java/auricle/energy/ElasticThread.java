@@ -81,7 +81,7 @@ public final class ElasticThread implements EnergyTerm {
     law = laws.apply(loadFactor);
   }
 
-  /** Sets the load factor λ, 1 until then. */
+  @Override
   public void setLoadFactor(double loadFactor) {
     this.loadFactor = loadFactor;
     law = lawAt.apply(loadFactor);

@@ -57,4 +57,11 @@ public interface EnergyTerm {
    * its partners (contact) does so here.
    */
   default void update(double[] u) {}
+
+  /**
+   * Sets the load factor λ (0 at the start of a load step's path, 1 at its end) for all evaluations
+   * that follow; 1 until it is called. Loads and tightening threads go with it, other terms do not
+   * care. Never called within an iteration.
+   */
+  default void setLoadFactor(double loadFactor) {}
 }

@@ -62,7 +62,7 @@ public final class FollowerPressure implements EnergyTerm {
     }
   }
 
-  /** Sets λ, 1 until then. */
+  @Override
   public void setLoadFactor(double loadFactor) {
     this.loadFactor = loadFactor;
   }

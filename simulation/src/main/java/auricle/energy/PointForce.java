@@ -30,7 +30,7 @@ public final class PointForce implements EnergyTerm {
     this.force = force_n.clone();
   }
 
-  /** Sets λ, 1 until then. */
+  @Override
   public void setLoadFactor(double loadFactor) {
     this.loadFactor = loadFactor;
   }
