@@ -26,7 +26,7 @@ public sealed interface ThreadLaw permits ThreadLaw.Elastic, ThreadLaw.ConstantP
    * @param restLength_mm L₀, the length of thread in the loop when it pulls at nothing
    */
   record Elastic(double axialStiffness_N, double restLength_mm) implements ThreadLaw {
-    /** Tension at the end of the blend, N; folds take 0.5 N and more. */
+    /** Tension at the end of the blend, N: a thousandth of the order of a fold's tension. */
     public static final double BLEND_TENSION = 1e-3;
 
     private static final double WIDEST_BLEND = 1e-3;

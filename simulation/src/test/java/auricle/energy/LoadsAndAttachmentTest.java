@@ -76,7 +76,7 @@ class LoadsAndAttachmentTest {
     assertArrayEquals(expected, moment, 1e-12);
   }
 
-  /** The surface of a box: the grid folded to a tetrahedron-like closed body, an octahedron. */
+  /** A regular octahedron, normals outward. */
   private static Topology octahedron() {
     return new Topology(
         6, new int[] {0, 1, 2, 1, 3, 2, 3, 4, 2, 4, 0, 2, 1, 0, 5, 3, 1, 5, 4, 3, 5, 0, 4, 5});
