@@ -1,0 +1,86 @@
+package auricle.analysis;
+
+import java.util.List;
+
+/**
+ * What acts on the shell. Forces are those at load factor 1; a constant load is there in full from
+ * the beginning.
+ */
+public sealed interface Load {
+  /** Place in the model file. */
+  String at();
+
+  /** A dead force on vertices, N; {@code total}: shared equally by them. */
+  record Point(String at, Selector where, Triple force_n, boolean total, boolean constant)
+      implements Load {}
+
+  /** A dead force per rest length of edges, N/mm. */
+  record Line(String at, Selector where, Triple force_n_per_mm, boolean constant) implements Load {}
+
+  /** A moment per rest length of edges about a fixed axis, N·mm/mm = N. */
+  record EdgeMoment(String at, Selector where, Triple axis, double moment_n, boolean constant)
+      implements Load {}
+
+  /** A dead force per rest area, N/mm². */
+  record Surface(String at, Selector where, Triple force_n_per_mm2, boolean constant)
+      implements Load {}
+
+  /** A pressure that stays normal to the surface, positive along the normal, MPa. */
+  record Pressure(String at, Selector where, double pressure_mpa, Triple origin, boolean constant)
+      implements Load {}
+
+  /**
+   * A thread through points.
+   *
+   * @param name by which a probe asks for its tension
+   * @param points in order
+   * @param closed whether it returns to the first
+   * @param stiffness_n axial stiffness EA
+   * @param tie how it is tied
+   * @param amount mm of rest length, mm of shortening, or N of tension
+   */
+  record Thread(
+      String at,
+      String name,
+      List<ThreadPoint> points,
+      boolean closed,
+      double stiffness_n,
+      Tie tie,
+      double amount)
+      implements Load {}
+
+  /** How a thread is tied. */
+  enum Tie {
+    /** Its rest length goes from the first length to a given one. */
+    LENGTH,
+    /** Its rest length becomes shorter by a given amount. */
+    SHORTENING,
+    /** It pulls with a given tension. */
+    TENSION
+  }
+
+  /**
+   * A point of a thread: on the shell nearest to a place, or fixed in space.
+   *
+   * @param place mm
+   * @param fixed whether it is an anchor in space
+   * @param offset_mm height above the mid-surface along the normal, for a point on the shell
+   */
+  record ThreadPoint(String at, Triple place, boolean fixed, double offset_mm) {}
+
+  /**
+   * A rigid half space that vertices may not enter, without friction.
+   *
+   * @param normal points to the free side
+   * @param gap_mm distance at which contact begins to be felt
+   * @param pressure_mpa pressure at half that distance
+   */
+  record PlaneContact(
+      String at, Selector where, Triple point, Triple normal, double gap_mm, double pressure_mpa)
+      implements Load {}
+
+  /** An elastic foundation, MPa/mm along and across the normal. */
+  record Foundation(
+      String at, Selector where, double normal_mpa_per_mm, double tangential_mpa_per_mm)
+      implements Load {}
+}

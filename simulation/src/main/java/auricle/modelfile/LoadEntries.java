@@ -1,0 +1,76 @@
+package auricle.modelfile;
+
+import auricle.analysis.Load;
+import auricle.analysis.Selector;
+import auricle.analysis.Triple;
+
+/** Loads of a model file. */
+final class LoadEntries {
+  private LoadEntries() {}
+
+  static Load load(Entry item) {
+    Entry e = item.only();
+    return item.onlyKey().equals("thread")
+        ? thread(e)
+        : load(item.onlyKey(), e, SelectorEntries.where(e));
+  }
+
+  private static Load load(String kind, Entry e, Selector where) {
+    String at = e.at();
+    boolean constant = e.flag("constant");
+    return switch (kind) {
+      case "point_force" -> {
+        boolean total = e.has("total_n");
+        Triple force = e.get(total ? "total_n" : "each_n").triple();
+        yield new Load.Point(at, where, force, total, constant);
+      }
+      case "line_force" -> new Load.Line(at, where, e.get("force_n_per_mm").triple(), constant);
+      case "edge_moment" ->
+          new Load.EdgeMoment(at, where, e.get("axis").direction(), e.number("moment_n"), constant);
+      case "surface_force" ->
+          new Load.Surface(at, where, e.get("force_n_per_mm2").triple(), constant);
+      case "pressure" ->
+          new Load.Pressure(
+              at, where, e.number("pressure_mpa"), e.get("origin_mm").triple(), constant);
+      case "plane_contact" ->
+          new Load.PlaneContact(
+              at,
+              where,
+              e.get("point_mm").triple(),
+              e.get("normal").direction(),
+              e.number("gap_mm"),
+              e.number("pressure_mpa"));
+      case "foundation" ->
+          new Load.Foundation(
+              at, where, e.number("normal_mpa_per_mm"), e.number("tangential_mpa_per_mm", 0));
+      default -> throw new IllegalStateException("no reader for " + at);
+    };
+  }
+
+  private static Load thread(Entry e) {
+    Entry tie = e.get("tie");
+    Load.Tie kind =
+        switch (tie.onlyKey()) {
+          case "length_mm" -> Load.Tie.LENGTH;
+          case "shorten_mm" -> Load.Tie.SHORTENING;
+          default -> Load.Tie.TENSION;
+        };
+    return new Load.Thread(
+        e.at(),
+        e.text("name"),
+        e.items("points").stream().map(LoadEntries::point).toList(),
+        e.flag("closed"),
+        e.number("stiffness_n"),
+        kind,
+        tie.number(tie.onlyKey()));
+  }
+
+  private static Load.ThreadPoint point(Entry e) {
+    if (e.has("anchor_mm")) {
+      return new Load.ThreadPoint(e.at(), e.only().triple(), true, 0);
+    }
+    Entry shell = e.only();
+    return new Load.ThreadPoint(
+        e.at(), shell.get("place_mm").triple(), false, shell.number("offset_mm", 0));
+  }
+}

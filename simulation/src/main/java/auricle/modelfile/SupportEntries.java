@@ -1,0 +1,36 @@
+package auricle.modelfile;
+
+import auricle.analysis.Selector;
+import auricle.analysis.Support;
+import auricle.analysis.Triple;
+import java.util.List;
+
+/** Supports of a model file. */
+final class SupportEntries {
+  private SupportEntries() {}
+
+  static Support support(Entry item) {
+    Entry e = item.only();
+    String at = e.at();
+    Selector where = SelectorEntries.where(e);
+    return switch (item.onlyKey()) {
+      case "clamp" -> new Support.Clamp(at, where);
+      case "fix" -> new Support.Fix(at, where, directions(e), e.flag("rotation"));
+      case "symmetry" -> new Support.Symmetry(at, where, e.get("normal").direction());
+      case "move" ->
+          new Support.Move(
+              at,
+              where,
+              new Triple(
+                  e.number("x_mm", Double.NaN),
+                  e.number("y_mm", Double.NaN),
+                  e.number("z_mm", Double.NaN)));
+      case "turn" -> new Support.Turn(at, where, e.get("axis").direction(), e.number("angle_deg"));
+      default -> throw new IllegalStateException("no reader for " + at);
+    };
+  }
+
+  private static List<Triple> directions(Entry e) {
+    return e.items("directions").stream().map(Entry::direction).toList();
+  }
+}
