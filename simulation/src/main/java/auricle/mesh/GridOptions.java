@@ -1,0 +1,38 @@
+package auricle.mesh;
+
+/**
+ * How a parametric surface is cut into triangles.
+ *
+ * @param first cells along s
+ * @param second cells along t
+ * @param pattern how cells become triangles
+ * @param jitter random shift of vertices as a fraction of a cell, 0 … 0.45; those on a boundary
+ *     slide along it, corners stay
+ * @param seed of the shift
+ */
+public record GridOptions(int first, int second, Pattern pattern, double jitter, long seed) {
+  /** How cells become triangles. */
+  public enum Pattern {
+    /** All diagonals the same way. */
+    ONE_WAY,
+    /** Diagonals alternate. */
+    ALTERNATING,
+    /** Four triangles about a vertex in the middle of every cell. */
+    CROSSED,
+    /** Delaunay triangulation of the shifted points: no line of edges runs through. */
+    UNALIGNED
+  }
+
+  /** Checks the numbers. */
+  public GridOptions {
+    if (first < 1 || second < 1 || !(jitter >= 0 && jitter <= 0.45)) {
+      throw new IllegalArgumentException(
+          "divisions of at least 1 and a jitter of 0 to 0.45 are needed");
+    }
+  }
+
+  /** A regular grid of alternating diagonals. */
+  public static GridOptions regular(int first, int second) {
+    return new GridOptions(first, second, Pattern.ALTERNATING, 0, 1);
+  }
+}
