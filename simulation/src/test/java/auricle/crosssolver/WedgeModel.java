@@ -1,0 +1,186 @@
+package auricle.crosssolver;
+
+import auricle.mesh.ShellMesh;
+import auricle.mesh.Topology;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * A shell mesh as a layer of 15-node wedges (C3D15) with supports and dead forces.
+ *
+ * <p>Every vertex becomes three nodes (under side, middle, upper side), every edge two (under,
+ * upper) at the middle of the cubic that is at right angles to both end normals.
+ */
+final class WedgeModel {
+  /** Which face of the shell a force acts on. */
+  enum Face {
+    UNDER,
+    MIDDLE,
+    UPPER
+  }
+
+  private final ShellMesh mesh;
+  private final double thickness;
+  private final Map<Integer, Set<Integer>> fixed = new TreeMap<>();
+  private final Map<Integer, double[]> forces = new TreeMap<>();
+  private final double modulus;
+  private final double poisson;
+
+  WedgeModel(ShellMesh mesh, double thickness, double modulus, double poisson) {
+    this.mesh = mesh;
+    this.thickness = thickness;
+    this.modulus = modulus;
+    this.poisson = poisson;
+  }
+
+  int node(int vertex, Face face) {
+    return 3 * vertex + face.ordinal() + 1;
+  }
+
+  private int edgeNode(int edge, boolean upper) {
+    return 3 * mesh.vertexCount() + 2 * edge + (upper ? 2 : 1);
+  }
+
+  /**
+   * Fixes directions (1, 2, 3) of all nodes through the thickness of vertices and edges between.
+   */
+  void fix(List<Integer> vertices, List<Integer> directions) {
+    Set<Integer> in = Set.copyOf(vertices);
+    for (int v : vertices) {
+      for (Face face : Face.values()) {
+        fixNode(node(v, face), directions);
+      }
+    }
+    Topology t = mesh.topology();
+    for (int e = 0; e < t.edgeCount(); e++) {
+      if (in.contains(t.edgeStart(e)) && in.contains(t.edgeEnd(e)) && t.isBoundary(e)) {
+        fixNode(edgeNode(e, false), directions);
+        fixNode(edgeNode(e, true), directions);
+      }
+    }
+  }
+
+  /** Fixes one direction of the middle node of a vertex. */
+  void fixPoint(int vertex, int direction) {
+    fixNode(node(vertex, Face.MIDDLE), List.of(direction));
+  }
+
+  private void fixNode(int node, List<Integer> directions) {
+    fixed.computeIfAbsent(node, n -> new java.util.TreeSet<>()).addAll(directions);
+  }
+
+  /** Adds a dead force, N. */
+  void force(int vertex, Face face, double fx, double fy, double fz) {
+    double[] f = forces.computeIfAbsent(node(vertex, face), n -> new double[3]);
+    f[0] += fx;
+    f[1] += fy;
+    f[2] += fz;
+  }
+
+  int vertexCount() {
+    return mesh.vertexCount();
+  }
+
+  /** The input file. */
+  String input(double firstIncrement) {
+    StringBuilder out = new StringBuilder("*HEADING\nshell of one layer of wedges\n");
+    out.append("*NODE, NSET=ALL\n");
+    nodes(out);
+    out.append("*ELEMENT, TYPE=C3D15, ELSET=SHELL\n");
+    elements(out);
+    out.append("*NSET, NSET=MIDDLE\n");
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      out.append(node(v, Face.MIDDLE)).append('\n');
+    }
+    out.append("*MATERIAL, NAME=M\n*ELASTIC\n").append(modulus).append(',').append(poisson);
+    out.append("\n*SOLID SECTION, ELSET=SHELL, MATERIAL=M\n*BOUNDARY\n");
+    fixed.forEach((n, directions) -> directions.forEach(d -> line(out, n + "," + d + "," + d)));
+    out.append("*STEP, NLGEOM, INC=500\n*STATIC\n").append(firstIncrement);
+    // the default residual tolerance of half a per cent is too loose for a comparison
+    out.append(",1.,1e-6,0.1\n*CONTROLS, PARAMETERS=FIELD\n1e-4,1e-3\n*CLOAD\n");
+    forces.forEach(
+        (n, f) -> {
+          for (int c = 0; c < 3; c++) {
+            line(out, String.format(Locale.ROOT, "%d,%d,%.12g", n, c + 1, f[c]));
+          }
+        });
+    out.append("*NODE PRINT, NSET=MIDDLE, FREQUENCY=1000\nU\n*END STEP\n");
+    return out.toString();
+  }
+
+  private static void line(StringBuilder out, String text) {
+    out.append(text).append('\n');
+  }
+
+  private void nodes(StringBuilder out) {
+    double[] x = mesh.positions();
+    double[] n = mesh.normals();
+    for (int v = 0; v < mesh.vertexCount(); v++) {
+      for (Face face : Face.values()) {
+        place(out, node(v, face), x, 3 * v, n, 3 * v, (face.ordinal() - 1) * thickness / 2);
+      }
+    }
+    Topology t = mesh.topology();
+    for (int e = 0; e < t.edgeCount(); e++) {
+      double[] middle = new double[3];
+      double[] normal = new double[3];
+      middle(x, n, 3 * t.edgeStart(e), 3 * t.edgeEnd(e), middle, normal);
+      place(out, edgeNode(e, false), middle, 0, normal, 0, -thickness / 2);
+      place(out, edgeNode(e, true), middle, 0, normal, 0, thickness / 2);
+    }
+  }
+
+  private static void middle(
+      double[] x, double[] n, int a, int b, double[] middle, double[] normal) {
+    double tilt = 0;
+    double length = 0;
+    for (int c = 0; c < 3; c++) {
+      tilt += (n[b + c] - n[a + c]) * (x[b + c] - x[a + c]);
+      normal[c] = n[a + c] + n[b + c];
+      length += normal[c] * normal[c];
+    }
+    for (int c = 0; c < 3; c++) {
+      normal[c] /= Math.sqrt(length);
+      middle[c] = (x[a + c] + x[b + c]) / 2 + tilt / 8 * normal[c];
+    }
+  }
+
+  private static void place(
+      StringBuilder out, int node, double[] x, int at, double[] n, int nat, double height) {
+    out.append(
+        String.format(
+            Locale.ROOT,
+            "%d,%.12g,%.12g,%.12g%n",
+            node,
+            x[at] + height * n[nat],
+            x[at + 1] + height * n[nat + 1],
+            x[at + 2] + height * n[nat + 2]));
+  }
+
+  private void elements(StringBuilder out) {
+    Topology t = mesh.topology();
+    for (int e = 0; e < t.triangleCount(); e++) {
+      List<Integer> nodes = new ArrayList<>();
+      for (Face face : new Face[] {Face.UNDER, Face.UPPER}) {
+        for (int c = 0; c < 3; c++) {
+          nodes.add(node(t.vertex(e, c), face));
+        }
+      }
+      for (boolean upper : new boolean[] {false, true}) {
+        for (int c = 0; c < 3; c++) {
+          nodes.add(edgeNode(t.edge(e, (c + 2) % 3), upper));
+        }
+      }
+      for (int c = 0; c < 3; c++) {
+        nodes.add(node(t.vertex(e, c), Face.MIDDLE));
+      }
+      List<String> words = nodes.stream().map(String::valueOf).toList();
+      line(out, (e + 1) + "," + String.join(",", words.subList(0, 9)) + ",");
+      line(out, String.join(",", words.subList(9, 15)));
+    }
+  }
+}
