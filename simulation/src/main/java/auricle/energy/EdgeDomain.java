@@ -27,6 +27,8 @@ final class EdgeDomain {
   private final int[] vertices;
   private final double[] strainOfArcs;
   private final double[] restStrain = new double[3];
+  private final double[] startStrain = new double[3];
+  private final double[] grownStrain = new double[3];
   private final double[] stiffness = new double[36];
   private final List<Side> sides = new ArrayList<>();
   private double area;
@@ -34,7 +36,13 @@ final class EdgeDomain {
   /** One triangle of a domain: its number, and its constants for the curvature. */
   record Side(int triangle, PlateShape plate, List<Integer> corners, double share, double axis) {}
 
-  private EdgeDomain(int edge, int[] triangles, RestShape rest, Unknowns unknowns, SectionField s) {
+  private EdgeDomain(
+      int edge,
+      int[] triangles,
+      RestShape start,
+      RestShape rest,
+      Unknowns unknowns,
+      SectionField s) {
     Topology topology = rest.topology();
     this.vertices = new int[2 + triangles.length];
     vertices[0] = topology.edgeStart(edge);
@@ -47,12 +55,19 @@ final class EdgeDomain {
     this.stencil = stencil(unknowns);
     this.strainOfArcs = new double[3 * edgeCount()];
     for (int side = 0; side < triangles.length; side++) {
-      addSide(edge, side, triangles[side], rest, s);
+      addSide(edge, side, triangles[side], start, rest, s);
     }
+    grow(1);
   }
 
-  /** All domains of a mesh, in the order of its edges. */
-  static List<EdgeDomain> all(RestShape rest, Unknowns unknowns, SectionField sections) {
+  /**
+   * All domains of a mesh, in the order of its edges.
+   *
+   * @param start rest shape at load factor 0
+   * @param rest rest shape at load factor 1; gives all constants
+   */
+  static List<EdgeDomain> all(
+      RestShape start, RestShape rest, Unknowns unknowns, SectionField sections) {
     Topology topology = rest.topology();
     List<EdgeDomain> domains = new ArrayList<>();
     for (int edge = 0; edge < topology.edgeCount(); edge++) {
@@ -60,14 +75,14 @@ final class EdgeDomain {
       int right = topology.rightTriangle(edge);
       boolean both = left >= 0 && right >= 0;
       if (both && sections.section(left).equals(sections.section(right))) {
-        domains.add(new EdgeDomain(edge, new int[] {left, right}, rest, unknowns, sections));
+        domains.add(new EdgeDomain(edge, new int[] {left, right}, start, rest, unknowns, sections));
         continue;
       }
       if (left >= 0) {
-        domains.add(new EdgeDomain(edge, new int[] {left}, rest, unknowns, sections));
+        domains.add(new EdgeDomain(edge, new int[] {left}, start, rest, unknowns, sections));
       }
       if (right >= 0) {
-        domains.add(new EdgeDomain(edge, new int[] {right}, rest, unknowns, sections));
+        domains.add(new EdgeDomain(edge, new int[] {right}, start, rest, unknowns, sections));
       }
     }
     return domains;
@@ -95,7 +110,8 @@ final class EdgeDomain {
     return places;
   }
 
-  private void addSide(int edge, int side, int triangle, RestShape rest, SectionField sections) {
+  private void addSide(
+      int edge, int side, int triangle, RestShape start, RestShape rest, SectionField sections) {
     Topology topology = rest.topology();
     PlateShape plate = rest.plate(triangle);
     int k = corner(topology, triangle, edge);
@@ -108,7 +124,8 @@ final class EdgeDomain {
       for (int j = 0; j < 3; j++) {
         double c = 0.5 * share * m[3 * a + j];
         strainOfArcs[edgeCount() * a + local[j]] += c;
-        restStrain[a] += c * rest.arcSquared(triangle, j);
+        startStrain[a] += c * start.arcSquared(triangle, j);
+        grownStrain[a] += c * rest.arcSquared(triangle, j);
       }
     }
     Section section = sections.section(triangle);
@@ -184,6 +201,13 @@ final class EdgeDomain {
       out[2 * n + j] = 2 * c * s * (yy - xx) + (c * c - s * s) * xy;
     }
     return out;
+  }
+
+  /** Sets the rest strain to that at a load factor. */
+  void grow(double loadFactor) {
+    for (int a = 0; a < 3; a++) {
+      restStrain[a] = startStrain[a] + loadFactor * (grownStrain[a] - startStrain[a]);
+    }
   }
 
   int[] stencil() {

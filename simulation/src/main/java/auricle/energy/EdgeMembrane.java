@@ -24,13 +24,20 @@ public final class EdgeMembrane implements EnergyTerm {
   private final List<EdgeDomain> domains;
 
   /**
-   * @param rest rest shape
+   * @param start rest shape at load factor 0
+   * @param grown rest shape at load factor 1, often the same; gives areas and all constants
    * @param directors directors of the same mesh
    * @param sections section of every triangle; A is used here
    */
-  public EdgeMembrane(RestShape rest, Directors directors, SectionField sections) {
+  public EdgeMembrane(
+      RestShape start, RestShape grown, Directors directors, SectionField sections) {
     this.directors = directors;
-    this.domains = EdgeDomain.all(rest, directors.unknowns(), sections);
+    this.domains = EdgeDomain.all(start, grown, directors.unknowns(), sections);
+  }
+
+  @Override
+  public void setLoadFactor(double loadFactor) {
+    domains.forEach(domain -> domain.grow(loadFactor));
   }
 
   @Override

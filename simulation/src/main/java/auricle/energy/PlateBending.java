@@ -27,14 +27,20 @@ public final class PlateBending implements EnergyTerm {
   private final int[][] stencils;
   private final double[] rest;
   private final double[] form;
+  private final RestShape start;
+  private final RestShape grown;
 
   /**
-   * @param rest rest shape
+   * @param start rest shape at load factor 0
+   * @param grown rest shape at load factor 1, often the same; gives areas and all constants
    * @param directors directors of the same mesh, one a vertex
    * @param sections section of every triangle; D is used here
    */
-  public PlateBending(RestShape rest, Directors directors, SectionField sections) {
-    Topology topology = rest.topology();
+  public PlateBending(
+      RestShape start, RestShape grown, Directors directors, SectionField sections) {
+    Topology topology = grown.topology();
+    this.start = start;
+    this.grown = grown;
     int n = topology.triangleCount();
     this.directors = directors;
     this.stencils = new int[n][];
@@ -42,12 +48,19 @@ public final class PlateBending implements EnergyTerm {
     this.form = new double[36 * n];
     for (int t = 0; t < n; t++) {
       stencils[t] = stencil(topology, directors.unknowns(), t);
-      TiltCurvature.rest(rest, t, this.rest, 6 * t);
-      PlateShape plate = rest.plate(t);
+      PlateShape plate = grown.plate(t);
       double[] section = sections.section(t).turned(sections.angle(t));
       for (int g = 0; g < 3; g++) {
         addForm(TiltCurvature.atEdgeMiddle(plate, g), section, plate.area() / 3, 36 * t);
       }
+    }
+    setLoadFactor(1);
+  }
+
+  @Override
+  public void setLoadFactor(double loadFactor) {
+    for (int t = 0; t < stencils.length; t++) {
+      TiltCurvature.rest(start, grown, loadFactor, t, rest, 6 * t);
     }
   }
 

@@ -3,7 +3,6 @@ package auricle.energy;
 import auricle.material.SectionField;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -16,6 +15,7 @@ import java.util.List;
  * moments).
  */
 public final class ShellState {
+  private final RestShape start;
   private final RestShape rest;
   private final Directors directors;
   private final SectionField sections;
@@ -25,19 +25,31 @@ public final class ShellState {
 
   /** Arguments as for {@link ShellTerms#of}. */
   public ShellState(RestShape rest, Directors directors, SectionField sections) {
-    this.rest = rest;
-    this.directors = directors;
-    this.sections = sections;
-    this.domains = new ArrayList<>(EdgeDomain.all(rest, directors.unknowns(), sections));
-    this.strain = new double[3 * rest.topology().triangleCount()];
-    this.curvature = new double[3 * rest.topology().triangleCount()];
+    this(rest, rest, directors, sections);
   }
 
-  /** Computes everything at u with the directors as they are. */
+  /** Arguments as for {@link ShellTerms#growing}. */
+  public ShellState(RestShape start, RestShape grown, Directors directors, SectionField sections) {
+    this.start = start;
+    this.rest = grown;
+    this.directors = directors;
+    this.sections = sections;
+    this.domains = EdgeDomain.all(start, grown, directors.unknowns(), sections);
+    this.strain = new double[3 * grown.topology().triangleCount()];
+    this.curvature = new double[3 * grown.topology().triangleCount()];
+  }
+
+  /** Computes everything at u with the directors as they are and the rest shape in full. */
   public void evaluate(double[] u) {
+    evaluate(u, 1);
+  }
+
+  /** Computes everything at u with the directors as they are, at a load factor. */
+  public void evaluate(double[] u, double loadFactor) {
     Arrays.fill(strain, 0);
     EdgeArcs arcs = EdgeArcs.local();
     for (EdgeDomain domain : domains) {
+      domain.grow(loadFactor);
       arcs.measure(domain, u, directors, false);
       for (EdgeDomain.Side side : domain.sides()) {
         double angle = sections.angle(side.triangle()) - side.axis();
@@ -48,16 +60,16 @@ public final class ShellState {
       }
     }
     for (int t = 0; t < rest.topology().triangleCount(); t++) {
-      bend(t, u);
+      bend(t, u, loadFactor);
     }
   }
 
-  private void bend(int t, double[] u) {
+  private void bend(int t, double[] u, double loadFactor) {
     TiltCurvature tilts = TiltCurvature.local();
     tilts.measure(
         PlateBending.stencil(rest.topology(), directors.unknowns(), t), u, directors, false);
     double[] restTilts = new double[6];
-    TiltCurvature.rest(rest, t, restTilts, 0);
+    TiltCurvature.rest(start, rest, loadFactor, t, restTilts, 0);
     double[] k = new double[3];
     tilts.curvature(TiltCurvature.mean(rest.plate(t)), 0, restTilts, 0, k);
     double angle = sections.angle(t);

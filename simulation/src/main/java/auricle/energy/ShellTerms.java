@@ -10,12 +10,26 @@ import java.util.List;
 public final class ShellTerms {
   private ShellTerms() {}
 
-  /** Membrane, bending and, where a section needs it, their coupling. */
+  /**
+   * Membrane, bending and, where a section needs it, their coupling, with a rest shape that stays.
+   */
   public static List<EnergyTerm> of(RestShape rest, Directors directors, SectionField sections) {
+    return growing(rest, rest, directors, sections);
+  }
+
+  /**
+   * The same with a rest shape that changes with the load factor: tissue that grows, shrinks, is
+   * bent or released.
+   *
+   * @param start rest shape at load factor 0
+   * @param grown rest shape at load factor 1; in between, metric and curvature change linearly
+   */
+  public static List<EnergyTerm> growing(
+      RestShape start, RestShape grown, Directors directors, SectionField sections) {
     List<EnergyTerm> terms = new ArrayList<>();
-    terms.add(new EdgeMembrane(rest, directors, sections));
-    terms.add(new PlateBending(rest, directors, sections));
-    StretchBendCoupling coupling = new StretchBendCoupling(rest, directors, sections);
+    terms.add(new EdgeMembrane(start, grown, directors, sections));
+    terms.add(new PlateBending(start, grown, directors, sections));
+    StretchBendCoupling coupling = new StretchBendCoupling(start, grown, directors, sections);
     if (!coupling.isEmpty()) {
       terms.add(coupling);
     }

@@ -22,12 +22,17 @@ public final class StretchBendCoupling implements EnergyTerm {
   private final int[][][] places;
   private final double[][][] curvatureOfTilts;
   private final double[][][] restTilts;
+  private final RestShape start;
+  private final RestShape grown;
 
   /** Arguments as for {@link EdgeMembrane}; B is used here. */
-  public StretchBendCoupling(RestShape rest, Directors directors, SectionField sections) {
+  public StretchBendCoupling(
+      RestShape start, RestShape grown, Directors directors, SectionField sections) {
+    this.start = start;
+    this.grown = grown;
     this.directors = directors;
     this.domains =
-        EdgeDomain.all(rest, directors.unknowns(), sections).stream()
+        EdgeDomain.all(start, grown, directors.unknowns(), sections).stream()
             .filter(d -> d.sides().stream().anyMatch(s -> sections.section(s.triangle()).coupled()))
             .toList();
     int n = domains.size();
@@ -36,7 +41,19 @@ public final class StretchBendCoupling implements EnergyTerm {
     this.curvatureOfTilts = new double[n][][];
     this.restTilts = new double[n][][];
     for (int i = 0; i < n; i++) {
-      prepare(i, rest);
+      prepare(i, grown);
+    }
+    setLoadFactor(1);
+  }
+
+  @Override
+  public void setLoadFactor(double loadFactor) {
+    for (int i = 0; i < domains.size(); i++) {
+      domains.get(i).grow(loadFactor);
+      for (int s = 0; s < restTilts[i].length; s++) {
+        int triangle = domains.get(i).sides().get(s).triangle();
+        TiltCurvature.rest(start, grown, loadFactor, triangle, restTilts[i][s], 0);
+      }
     }
   }
 
@@ -58,7 +75,6 @@ public final class StretchBendCoupling implements EnergyTerm {
       for (int k = 0; k < 18; k++) {
         curvatureOfTilts[i][s][k] *= side.share();
       }
-      TiltCurvature.rest(rest, side.triangle(), restTilts[i][s], 0);
     }
   }
 

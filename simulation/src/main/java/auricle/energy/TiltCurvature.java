@@ -40,11 +40,13 @@ final class TiltCurvature {
     return LOCAL.get();
   }
 
-  /** Rest tilts of a triangle in the order of z. */
-  static void rest(RestShape rest, int t, double[] out, int at) {
+  /** Rest tilts of a triangle in the order of z, between those at load factor 0 and 1. */
+  static void rest(RestShape start, RestShape grown, double factor, int t, double[] out, int at) {
     for (int i = 0; i < 3; i++) {
-      out[at + 2 * i] = rest.tilt(t, i, 0);
-      out[at + 2 * i + 1] = rest.tilt(t, i, 1);
+      for (int k = 0; k < 2; k++) {
+        double from = start.tilt(t, i, k);
+        out[at + 2 * i + k] = from + factor * (grown.tilt(t, i, k) - from);
+      }
     }
   }
 
