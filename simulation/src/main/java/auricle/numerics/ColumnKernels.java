@@ -3,11 +3,31 @@ package auricle.numerics;
 /**
  * The innermost loops of the factorisation, on whole columns that share one row numbering. Every
  * array has its own base and all are read at the same index: this is the form in which the HotSpot
- * compiler turns the loops into vector instructions; offsets into one large array prevent it. Four
+ * compiler turns the loops into vector instructions; offsets into one large array prevent it. Five
  * source columns a loop are as many as it still unrolls.
  */
 final class ColumnKernels {
   private ColumnKernels() {}
+
+  /** w -= b0 x0 + b1 x1 + b2 x2 + b3 x3 + b4 x4 on rows from .. to - 1. */
+  static void subtract(
+      double[] w,
+      double[] x0,
+      double[] x1,
+      double[] x2,
+      double[] x3,
+      double[] x4,
+      double b0,
+      double b1,
+      double b2,
+      double b3,
+      double b4,
+      int from,
+      int to) {
+    for (int i = from; i < to; i++) {
+      w[i] -= x0[i] * b0 + x1[i] * b1 + x2[i] * b2 + x3[i] * b3 + x4[i] * b4;
+    }
+  }
 
   /** w -= b0 x0 + b1 x1 + b2 x2 + b3 x3 on rows from .. to - 1. */
   static void subtract(
@@ -54,24 +74,5 @@ final class ColumnKernels {
     for (int i = from; i < to; i++) {
       column[place[i]] += w[i];
     }
-  }
-
-  /** Sum of x[i] y[i] on rows from .. to - 1, in four partial sums. */
-  static double dot(double[] x, double[] y, int from, int to) {
-    double s0 = 0;
-    double s1 = 0;
-    double s2 = 0;
-    double s3 = 0;
-    int i = from;
-    for (; i + 3 < to; i += 4) {
-      s0 += x[i] * y[i];
-      s1 += x[i + 1] * y[i + 1];
-      s2 += x[i + 2] * y[i + 2];
-      s3 += x[i + 3] * y[i + 3];
-    }
-    for (; i < to; i++) {
-      s0 += x[i] * y[i];
-    }
-    return (s0 + s1) + (s2 + s3);
   }
 }

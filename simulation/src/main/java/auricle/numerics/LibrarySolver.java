@@ -28,7 +28,7 @@ final class LibrarySolver implements SymmetricSolver {
 
   LibrarySolver(SymmetricPattern pattern) {
     this.pattern = pattern;
-    layout = new SupernodeLayout(pattern);
+    layout = SupernodeLayout.of(pattern);
     int n = pattern.size();
     lowerSlot = new int[pattern.entryCount()];
     upperSlot = new int[pattern.entryCount()];

@@ -7,8 +7,8 @@ package auricle.numerics;
  * served.
  */
 final class RankUpdate {
-  /** Columns in a block, of sources as of targets. */
-  static final int BLOCK = 32;
+  /** Columns in a block, of sources as of targets; a multiple of five and of four. */
+  static final int BLOCK = 20;
 
   private RankUpdate() {}
 
@@ -44,23 +44,11 @@ final class RankUpdate {
   static void subtractColumn(
       double[] target, int c, double[][] source, double[] d, int first, int end, int rows) {
     int k = first;
+    for (; k + 4 < end && k + 8 != end; k += 5) {
+      subtractFive(target, c, source, d, k, rows);
+    }
     for (; k + 3 < end; k += 4) {
-      double[] x0 = source[k];
-      double[] x1 = source[k + 1];
-      double[] x2 = source[k + 2];
-      double[] x3 = source[k + 3];
-      ColumnKernels.subtract(
-          target,
-          x0,
-          x1,
-          x2,
-          x3,
-          x0[c] * d[k],
-          x1[c] * d[k + 1],
-          x2[c] * d[k + 2],
-          x3[c] * d[k + 3],
-          c,
-          rows);
+      subtractFour(target, c, source, d, k, rows);
     }
     if (k + 1 < end) {
       double[] x0 = source[k];
@@ -71,5 +59,33 @@ final class RankUpdate {
     if (k < end) {
       ColumnKernels.subtract(target, source[k], source[k][c] * d[k], c, rows);
     }
+  }
+
+  private static void subtractFive(
+      double[] target, int c, double[][] source, double[] d, int k, int rows) {
+    double[] x0 = source[k];
+    double[] x1 = source[k + 1];
+    double[] x2 = source[k + 2];
+    double[] x3 = source[k + 3];
+    double[] x4 = source[k + 4];
+    double b0 = x0[c] * d[k];
+    double b1 = x1[c] * d[k + 1];
+    double b2 = x2[c] * d[k + 2];
+    double b3 = x3[c] * d[k + 3];
+    double b4 = x4[c] * d[k + 4];
+    ColumnKernels.subtract(target, x0, x1, x2, x3, x4, b0, b1, b2, b3, b4, c, rows);
+  }
+
+  private static void subtractFour(
+      double[] target, int c, double[][] source, double[] d, int k, int rows) {
+    double[] x0 = source[k];
+    double[] x1 = source[k + 1];
+    double[] x2 = source[k + 2];
+    double[] x3 = source[k + 3];
+    double b0 = x0[c] * d[k];
+    double b1 = x1[c] * d[k + 1];
+    double b2 = x2[c] * d[k + 2];
+    double b3 = x3[c] * d[k + 3];
+    ColumnKernels.subtract(target, x0, x1, x2, x3, b0, b1, b2, b3, c, rows);
   }
 }

@@ -7,12 +7,12 @@ import java.util.Arrays;
  * 1993, SIAM J. Sci. Comput. 14, 1034-1056; Duff and Reid 1983 for the symmetric indefinite
  * setting). Single-threaded; the result is the same to the last bit for the same matrix.
  *
- * <p>A pivot that is smaller than 16 rounding units of the largest entry of its column in A carries
- * no digit any more and counts as zero.
+ * <p>A pivot counts as zero if it is no larger than the rounding errors may have made it: 8 sqrt(n)
+ * rounding units of the largest entry of its column in A. (Errors of one unit in each of n rows
+ * move the last pivot of a matrix with a null vector spread over all rows, a rigid motion say, by
+ * about sqrt(n) units; 5 sqrt(n) were seen.)
  */
 final class SupernodalSolver implements SymmetricSolver {
-  private static final double SMALLEST_PIVOT = 16 * Math.ulp(1.0);
-
   private final SymmetricPattern pattern;
   private final SupernodeLayout layout;
   private final UpdateList updates;
@@ -20,6 +20,7 @@ final class SupernodalSolver implements SymmetricSolver {
   private final double[][] column;
   private final double[] pivot;
   private final double[] scale;
+  private final double noise;
   private final double[][] work;
   private final int[] place;
   private final int[] relative;
@@ -29,7 +30,7 @@ final class SupernodalSolver implements SymmetricSolver {
 
   SupernodalSolver(SymmetricPattern pattern) {
     this.pattern = pattern;
-    layout = new SupernodeLayout(pattern);
+    layout = SupernodeLayout.of(pattern);
     updates = new UpdateList(layout);
     entries = new EntryMap(pattern, layout);
     int n = pattern.size();
@@ -44,6 +45,7 @@ final class SupernodalSolver implements SymmetricSolver {
     }
     pivot = new double[n];
     scale = new double[n];
+    noise = 8 * Math.sqrt(n) * Math.ulp(1.0);
     work = new double[RankUpdate.BLOCK][longest];
     place = new int[n];
     relative = new int[longest];
@@ -116,8 +118,7 @@ final class SupernodalSolver implements SymmetricSolver {
       for (int c = b; c < end; c++) {
         double[] target = column[first + c];
         RankUpdate.subtractColumn(target, c, column, pivot, first + b, first + c, height);
-        if (!(Math.abs(target[c]) > SMALLEST_PIVOT * scale[first + c])
-            || Double.isInfinite(target[c])) {
+        if (!(Math.abs(target[c]) > noise * scale[first + c]) || Double.isInfinite(target[c])) {
           return first + c;
         }
         accept(first + c, target, c, height);

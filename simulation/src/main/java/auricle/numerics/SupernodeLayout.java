@@ -13,12 +13,10 @@ final class SupernodeLayout {
   private final int[] firstColumn;
   private final int[][] rows;
 
-  SupernodeLayout(SymmetricPattern pattern) {
-    UnknownGroups groups = new UnknownGroups(pattern);
-    EliminationTree tree = FillReducingOrdering.best(groups.graph());
+  SupernodeLayout(UnknownGroups groups, EliminationTree tree) {
     SupernodeTree supernodes = new SupernodeTree(tree);
     int[] last = supernodes.postorder();
-    size = pattern.size();
+    size = groups.unknowns();
     oldOf = new int[size];
     newOf = new int[size];
     firstColumn = new int[last.length + 1];
@@ -28,6 +26,12 @@ final class SupernodeLayout {
     for (int s = 0; s < last.length; s++) {
       rows[s] = rowsOf(s, tree, tree.below(last[s]), columnPlace);
     }
+  }
+
+  /** Layout of the factor of matrices on a pattern, under the order with least fill. */
+  static SupernodeLayout of(SymmetricPattern pattern) {
+    UnknownGroups groups = new UnknownGroups(pattern);
+    return new SupernodeLayout(groups, FillReducingOrdering.best(groups.graph()));
   }
 
   private void number(

@@ -9,6 +9,12 @@ import java.util.Comparator;
  * supernode is known by its last column, whose structure below is that of the whole supernode.
  */
 final class SupernodeTree {
+  /** Share of explicit zeros that any supernode may hold, and more for one that is still narrow. */
+  private static final double MODERATE = 0.1;
+
+  private static final double GENEROUS = 0.25;
+  private static final int NARROW = 30;
+
   private final EliminationTree tree;
   private final int[] width;
   private final double[] zeros;
@@ -64,7 +70,7 @@ final class SupernodeTree {
     double w = width[c] + width[j];
     double stored = w * (w + 1) / 2 + w * tree.belowWeight(j);
     double share = (zeros[c] + zeros[j] + newZeros) / stored;
-    return w <= 8 || (w <= 24 && share < 0.3) || (w <= 48 && share < 0.1) || share < 0.05;
+    return share < MODERATE || (w <= NARROW && share < GENEROUS);
   }
 
   /** Supernodes by their last columns, children before parents. */

@@ -42,6 +42,11 @@ final class UnknownGroups {
     return graph;
   }
 
+  /** Number of unknowns in all groups. */
+  int unknowns() {
+    return groupOf.length;
+  }
+
   /** Number of unknowns in group g. */
   int count(int g) {
     return memberStart[g + 1] - memberStart[g];

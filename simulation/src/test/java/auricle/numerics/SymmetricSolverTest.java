@@ -100,11 +100,16 @@ class SymmetricSolverTest {
     assertThrows(IllegalStateException.class, () -> solver.solve(x, x));
   }
 
-  @Test
-  void aMatrixWithARigidMotionIsBroken() {
-    SymmetricMatrix matrix = GridMatrix.definite(9, 8, Coupling.HINGE, Numbering.THREE_TOGETHER, 6);
-    removeRowSums(matrix);
-    assertTrue(SymmetricSolvers.create(matrix.pattern()).factorize(matrix).broken());
+  @ParameterizedTest
+  @CsvSource({"5, 6, 40", "9, 8, 40", "20, 30, 20", "40, 60, 4"})
+  void aMatrixWithARigidMotionIsBroken(int nodesX, int nodesY, int matrices) {
+    for (long seed = 1; seed <= matrices; seed++) {
+      SymmetricMatrix matrix =
+          GridMatrix.definite(nodesX, nodesY, Coupling.HINGE, Numbering.THREE_TOGETHER, seed);
+      removeRowSums(matrix);
+      Inertia inertia = SymmetricSolvers.create(matrix.pattern()).factorize(matrix);
+      assertTrue(inertia.broken(), "seed " + seed);
+    }
   }
 
   @Test
