@@ -1,0 +1,143 @@
+package auricle.numerics;
+
+import java.util.Arrays;
+
+/**
+ * The pattern of a sum of dense little matrices, and where each of their entries goes.
+ *
+ * <p>Clique i is a list of unknowns; places that are eliminated are -1. Its local entries are
+ * numbered row by row over the lower triangle, (a, b) with b ≤ a at a (a + 1) / 2 + b.
+ */
+public final class CliquePattern {
+  private final SymmetricPattern pattern;
+  private final int[] offset;
+  private final int[] slots;
+
+  /**
+   * @param size number of unknowns n
+   * @param cliques unknowns of each clique, each at most once, -1 for none
+   */
+  public CliquePattern(int size, int[][] cliques) {
+    offset = offsets(cliques);
+    slots = new int[offset[cliques.length]];
+    Arrays.fill(slots, -1);
+    int[] start = new int[size + 1];
+    int[] owner = owners(size, cliques, start);
+    int[] columnStart = new int[size + 1];
+    IntList rows = new IntList();
+    int[] place = new int[size];
+    Arrays.fill(place, -1);
+    for (int j = 0; j < size; j++) {
+      columnStart[j] = rows.size();
+      addColumn(j, cliques, owner, start, rows, place);
+    }
+    columnStart[size] = rows.size();
+    pattern = new SymmetricPattern(size, columnStart, rows.toArray());
+  }
+
+  private static int[] offsets(int[][] cliques) {
+    int[] offset = new int[cliques.length + 1];
+    for (int i = 0; i < cliques.length; i++) {
+      int m = cliques[i].length;
+      offset[i + 1] = offset[i] + m * (m + 1) / 2;
+    }
+    return offset;
+  }
+
+  /** For each unknown the cliques it is in; fills their offsets. */
+  private static int[] owners(int size, int[][] cliques, int[] start) {
+    for (int[] clique : cliques) {
+      for (int j : clique) {
+        if (j >= 0) {
+          start[j + 1]++;
+        }
+      }
+    }
+    for (int j = 0; j < size; j++) {
+      start[j + 1] += start[j];
+    }
+    int[] fill = start.clone();
+    int[] owner = new int[start[size]];
+    for (int i = 0; i < cliques.length; i++) {
+      for (int j : cliques[i]) {
+        if (j >= 0) {
+          owner[fill[j]++] = i;
+        }
+      }
+    }
+    return owner;
+  }
+
+  private void addColumn(
+      int j, int[][] cliques, int[] owner, int[] start, IntList rows, int[] place) {
+    int first = rows.size();
+    int[] column = column(j, cliques, owner, start, place);
+    for (int k = 0; k < column.length; k++) {
+      rows.add(column[k]);
+      place[column[k]] = first + k;
+    }
+    for (int o = start[j]; o < start[j + 1]; o++) {
+      assign(owner[o], cliques[owner[o]], j, place);
+    }
+    for (int row : column) {
+      place[row] = -1;
+    }
+  }
+
+  /** Rows of column j from j on, ascending; {@code place} is all -1 before and -2 at them after. */
+  private static int[] column(int j, int[][] cliques, int[] owner, int[] start, int[] place) {
+    IntList found = new IntList();
+    found.add(j);
+    place[j] = -2;
+    for (int o = start[j]; o < start[j + 1]; o++) {
+      for (int row : cliques[owner[o]]) {
+        if (row > j && place[row] == -1) {
+          place[row] = -2;
+          found.add(row);
+        }
+      }
+    }
+    int[] column = found.toArray();
+    Arrays.sort(column);
+    return column;
+  }
+
+  private void assign(int i, int[] clique, int j, int[] place) {
+    int local = 0;
+    while (clique[local] != j) {
+      local++;
+    }
+    for (int other = 0; other < clique.length; other++) {
+      if (clique[other] >= j) {
+        int a = Math.max(local, other);
+        slots[offset[i] + a * (a + 1) / 2 + Math.min(local, other)] = place[clique[other]];
+      }
+    }
+  }
+
+  /** The pattern of the sum; every diagonal entry is in it. */
+  public SymmetricPattern pattern() {
+    return pattern;
+  }
+
+  /**
+   * Adds a dense symmetric matrix to the sum.
+   *
+   * @param clique which one
+   * @param dense m × m, row by row
+   * @param m its order
+   * @param values of a matrix on {@link #pattern()}
+   */
+  public void add(int clique, double[] dense, int m, double[] values) {
+    int s = offset[clique];
+    for (int a = 0; a < m; a++) {
+      int row = a * m;
+      for (int b = 0; b <= a; b++) {
+        int slot = slots[s++];
+        if (slot >= 0) {
+          values[slot] += dense[row + b];
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package auricle.numerics;
+
+/** Decides whether a factorised point is a solution. */
+final class Convergence {
+  /** What a point is. */
+  enum Verdict {
+    /** Forces do not balance yet, or the point is too inexact. */
+    GO_ON,
+    /** A solution. */
+    SOLVED,
+    /** Forces balance, but there is negative curvature to follow. */
+    SADDLE,
+    /** Forces balance, but nothing holds some motion. */
+    MECHANISM
+  }
+
+  /** Below this the weakest mode cannot be told from rounding of the Hessian. */
+  private static final double SINGULAR = 1e-14;
+
+  /** Steps below this fraction of the extent: nothing left to gain but rounding. */
+  private static final double STILL = 1e-9;
+
+  private final Linearisation point;
+  private final NewtonSettings settings;
+  private final double[] step;
+  private double tolerance;
+  private String words = "";
+
+  Convergence(Linearisation point, NewtonSettings settings) {
+    this.point = point;
+    this.settings = settings;
+    step = new double[point.function().size()];
+  }
+
+  /** The residual asked for at the point last judged. */
+  double tolerance() {
+    return tolerance;
+  }
+
+  /** K⁻¹ g (or with the shifted K) at the point last judged, if its factor was usable. */
+  double[] step() {
+    return step;
+  }
+
+  /** What is wrong with a mechanism. */
+  String words() {
+    return words;
+  }
+
+  Verdict judge(double[] x) {
+    tolerance = point.allowed(settings.residualTolerance());
+    if (!point.usable()) {
+      return Verdict.GO_ON;
+    }
+    double length = newtonStep();
+    double extent = point.function().extent();
+    if (point.residual() > tolerance && length <= STILL * extent) {
+      tolerance = Math.max(tolerance, point.balance().floor(point.factor().matrix(), x));
+    }
+    if (!(point.residual() <= tolerance)) {
+      return Verdict.GO_ON;
+    }
+    Verdict verdict = curvature();
+    boolean exact = length <= settings.stepTolerance() * extent;
+    return verdict == Verdict.SOLVED && !exact ? Verdict.GO_ON : verdict;
+  }
+
+  private double newtonStep() {
+    point.solve(point.gradient(), step);
+    return Balance.length(point.function(), step);
+  }
+
+  private Verdict curvature() {
+    WeakestMode mode = new WeakestMode(point.factor());
+    double lowest = mode.eigenvalue();
+    if (Math.abs(lowest) <= SINGULAR) {
+      String where = point.function().describe(mode.leader(point.factor()));
+      words =
+          "nothing holds a motion that moves %s most (stiffness %.1e of that of a single unknown): supports are missing, or this is exactly a critical point"
+              .formatted(where, lowest);
+      return Verdict.MECHANISM;
+    }
+    if (point.negativePivots() == 0 || settings.acceptUnstable()) {
+      return Verdict.SOLVED;
+    }
+    return Verdict.SADDLE;
+  }
+}

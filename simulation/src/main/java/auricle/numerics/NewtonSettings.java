@@ -1,0 +1,50 @@
+package auricle.numerics;
+
+/**
+ * When a minimisation ends.
+ *
+ * @param residualTolerance largest residual at a solution, as a fraction of {@link
+ *     SmoothFunction#forceScale()}
+ * @param stepTolerance largest Newton step at a solution, as a fraction of {@link
+ *     SmoothFunction#extent()}: guards soft directions, in which a small force means a large error
+ * @param mostIterations iterations after which the solution counts as stalled
+ * @param relaxedSteps how many steps in a row may leave the value above the last checkpoint
+ * @param acceptUnstable whether a stationary point that is no minimum counts as a solution
+ */
+public record NewtonSettings(
+    double residualTolerance,
+    double stepTolerance,
+    int mostIterations,
+    int relaxedSteps,
+    boolean acceptUnstable) {
+  /** Tolerances 1e-8 and 1e-6, 200 iterations, 6 relaxed steps, minima only. */
+  public static final NewtonSettings USUAL = new NewtonSettings(1e-8, 1e-6, 200, 6, false);
+
+  /**
+   * @throws IllegalArgumentException if a number is out of its range
+   */
+  public NewtonSettings {
+    if (!(residualTolerance > 0 && stepTolerance > 0 && mostIterations >= 0 && relaxedSteps >= 0)) {
+      throw new IllegalArgumentException(
+          "tolerances %s, %s, iterations %d, relaxed steps %d; expected positive tolerances and counts"
+              .formatted(residualTolerance, stepTolerance, mostIterations, relaxedSteps));
+    }
+  }
+
+  /** The same, with stationary points of any kind as solutions or not. */
+  public NewtonSettings acceptingUnstable(boolean accept) {
+    return new NewtonSettings(
+        residualTolerance, stepTolerance, mostIterations, relaxedSteps, accept);
+  }
+
+  /** The same with another limit of iterations. */
+  public NewtonSettings withIterations(int most) {
+    return new NewtonSettings(residualTolerance, stepTolerance, most, relaxedSteps, acceptUnstable);
+  }
+
+  /** The same with another residual tolerance. */
+  public NewtonSettings withResidualTolerance(double tolerance) {
+    return new NewtonSettings(
+        tolerance, stepTolerance, mostIterations, relaxedSteps, acceptUnstable);
+  }
+}

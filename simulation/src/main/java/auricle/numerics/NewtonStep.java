@@ -1,0 +1,197 @@
+package auricle.numerics;
+
+/**
+ * Moves the iterate: relaxed steps on trial, the way back to the checkpoint, the way off a saddle.
+ */
+final class NewtonStep {
+  private static final int MOST_STIFFENINGS = 5;
+
+  private final Linearisation point;
+  private final SmoothFunction function;
+  private final double[] x;
+  private final int mostRelaxed;
+  private final Descent descent;
+  private final Point best;
+  private final double[] direction;
+  private final double[] bestDirection;
+
+  /** Longest step that is trusted at present. */
+  private double reach;
+
+  private int relaxed;
+  private double slope;
+  private double tried;
+  private double found;
+  private double length;
+  private final double[] start;
+
+  NewtonStep(Linearisation point, double[] x, int mostRelaxed) {
+    this.point = point;
+    this.function = point.function();
+    this.x = x;
+    start = x.clone();
+    this.mostRelaxed = Math.max(1, mostRelaxed);
+    descent = new Descent(function);
+    best = new Point(x.length);
+    direction = new double[x.length];
+    bestDirection = new double[x.length];
+    reach = function.extent();
+  }
+
+  /** Makes the evaluated point the checkpoint. */
+  void checkpoint() {
+    best.keep(function, x, point.value(), point.residual());
+    relaxed = 0;
+  }
+
+  boolean atCheckpoint() {
+    return relaxed == 0;
+  }
+
+  /** Whether the evaluated point is no higher than the checkpoint, rounding aside. */
+  boolean notAbove() {
+    return relaxed == 0 || point.value() <= best.value() + function.valueRoundOff();
+  }
+
+  Point best() {
+    return best;
+  }
+
+  /** Length of the last step tried. */
+  double length() {
+    return length;
+  }
+
+  /** Net distance from the start: max |x_i − start_i| unit_i, tilts since reset left out. */
+  double travelled() {
+    Dense.along(x, -1, start, direction);
+    return Balance.length(function, direction);
+  }
+
+  /**
+   * Goes on from the factorised point.
+   *
+   * @param newton K⁻¹ g
+   * @return whether there was a way on
+   */
+  boolean forward(double[] newton) {
+    return (relaxed < mostRelaxed && relaxedStep(newton)) || retreat();
+  }
+
+  private boolean relaxedStep(double[] newton) {
+    boolean fromBest = relaxed == 0;
+    if (fromBest) {
+      tried = 0;
+    }
+    if (!point.usable() || !aim(newton)) {
+      return false;
+    }
+    double t = fraction();
+    if (fromBest) {
+      System.arraycopy(direction, 0, bestDirection, 0, x.length);
+      slope = Dense.dot(direction, point.gradient());
+      tried = t;
+      found = Double.POSITIVE_INFINITY;
+    }
+    length = t * Balance.length(function, direction);
+    Dense.along(x, t, direction, x);
+    boolean finite = t > 0 && point.evaluate(x);
+    if (fromBest && finite) {
+      found = point.value();
+    }
+    if (finite) {
+      settle();
+    }
+    return finite;
+  }
+
+  /** Keeps the new point as checkpoint if it is low enough. */
+  private void settle() {
+    double noise = function.valueRoundOff();
+    boolean level = Math.abs(point.value() - best.value()) <= noise;
+    if (Descent.enough(best.value(), slope, tried, point.value())
+        || (level && point.residual() < best.residual())) {
+      reach = Math.max(reach, (relaxed == 0 ? 4 : 2) * length);
+      checkpoint();
+    } else {
+      relaxed++;
+    }
+  }
+
+  /** direction = −newton; whether it is finite and leads downhill. */
+  private boolean aim(double[] newton) {
+    for (int i = 0; i < x.length; i++) {
+      direction[i] = -newton[i];
+    }
+    return Dense.finite(direction) && Dense.dot(direction, point.gradient()) < 0;
+  }
+
+  private double fraction() {
+    double trusted = reach / Balance.length(function, direction);
+    return Math.min(1, Math.min(trusted, function.largestStep(x, direction)));
+  }
+
+  /** Back to the checkpoint, and from there down by a shorter or a stiffer step. */
+  boolean retreat() {
+    best.recall(function, x);
+    double t = tried > 0 ? descent.fraction(best, bestDirection, slope, tried, found, tried) : 0;
+    for (int k = 0; t == 0 && k < MOST_STIFFENINGS; k++) {
+      t = stiffer(k + 1);
+    }
+    if (t == 0) {
+      return false;
+    }
+    length = t * Balance.length(function, bestDirection);
+    reach = 2 * length;
+    return land(t, bestDirection);
+  }
+
+  private double stiffer(int times) {
+    point.evaluate(x);
+    point.factorize(false);
+    for (int k = 0; k < times; k++) {
+      point.factor().stiffen();
+    }
+    if (!point.usable()) {
+      return 0;
+    }
+    point.solve(point.gradient(), bestDirection);
+    if (!aim(bestDirection)) {
+      return 0;
+    }
+    System.arraycopy(direction, 0, bestDirection, 0, x.length);
+    slope = Dense.dot(direction, point.gradient());
+    return descent.fraction(best, bestDirection, slope, 0, 0, fraction());
+  }
+
+  /** Off a stationary checkpoint along its weakest mode. */
+  boolean escape() {
+    double[] mode = new WeakestMode(point.factor()).vector();
+    double extent = function.extent();
+    Dense.scale(1 / Balance.length(function, mode), mode);
+    if (Dense.dot(mode, point.gradient()) > 0) {
+      Dense.scale(-1, mode);
+    }
+    checkpoint();
+    double t = 0;
+    for (int sign = 0; t == 0 && sign < 2; sign++) {
+      double most = Math.min(extent, function.largestStep(x, mode));
+      t = descent.escape(best, mode, 1e-4 * extent, most);
+      if (t == 0) {
+        Dense.scale(-1, mode);
+      }
+    }
+    length = t;
+    reach = Math.max(reach, t);
+    return t > 0 && land(t, mode);
+  }
+
+  private boolean land(double t, double[] along) {
+    Dense.along(best.x(), t, along, x);
+    boolean finite = point.evaluate(x);
+    if (finite) {
+      checkpoint();
+    }
+    return finite;
+  }
+}

@@ -1,0 +1,66 @@
+package auricle.numerics;
+
+/**
+ * The lowest eigenvalue of K v = κ M v and its vector, M = diag|K|, by inverse iteration with the
+ * factor of K + s M at hand. κ is a pure number: 1 is the stiffness of a single unknown, 0 a
+ * mechanism, negative an instability.
+ */
+final class WeakestMode {
+  private static final int ROUNDS = 12;
+
+  private final double[] vector;
+  private final double eigenvalue;
+
+  WeakestMode(ShiftedFactor factor) {
+    int n = factor.matrix().pattern().size();
+    vector = new double[n];
+    long seed = 0x9E3779B97F4A7C15L;
+    for (int i = 0; i < n; i++) {
+      // a fixed irregular start, so that no symmetry hides the mode and every run is the same
+      seed = seed * 6364136223846793005L + 1442695040888963407L;
+      vector[i] = (0.5 + (seed >>> 11) * 0x1p-54) / Math.sqrt(factor.weight(i));
+    }
+    double[] image = new double[n];
+    for (int round = 0; round < ROUNDS; round++) {
+      for (int i = 0; i < n; i++) {
+        image[i] = factor.weight(i) * vector[i];
+      }
+      factor.solve(image, vector);
+      normalise(factor);
+    }
+    factor.matrix().multiply(vector, image);
+    eigenvalue = Dense.dot(vector, image);
+  }
+
+  private void normalise(ShiftedFactor factor) {
+    double sum = 0;
+    for (int i = 0; i < vector.length; i++) {
+      sum += factor.weight(i) * vector[i] * vector[i];
+    }
+    Dense.scale(1 / Math.sqrt(sum), vector);
+  }
+
+  /** The vector, vᵀ M v = 1; shared. */
+  double[] vector() {
+    return vector;
+  }
+
+  /** κ, from above. */
+  double eigenvalue() {
+    return eigenvalue;
+  }
+
+  /** The unknown that takes most part, weighed by M. */
+  int leader(ShiftedFactor factor) {
+    int leader = 0;
+    double most = -1;
+    for (int i = 0; i < vector.length; i++) {
+      double part = factor.weight(i) * vector[i] * vector[i];
+      if (part > most) {
+        most = part;
+        leader = i;
+      }
+    }
+    return leader;
+  }
+}
