@@ -109,6 +109,20 @@ public final class Supports {
     return Arrays.binarySearch(prescribed, unknown) >= 0;
   }
 
+  /** x = the free ones of all unknowns. */
+  void gather(double[] all, double[] x) {
+    for (int k = 0; k < free.length; k++) {
+      x[k] = all[free[k]];
+    }
+  }
+
+  /** Writes the free unknowns into all; the others stay. */
+  void scatter(double[] x, double[] all) {
+    for (int k = 0; k < free.length; k++) {
+      all[free[k]] = x[k];
+    }
+  }
+
   /** Moves the prescribed unknowns in u from where they belong at one λ to where at another. */
   void move(double from, double to, double[] u) {
     for (int k = 0; k < prescribed.length; k++) {

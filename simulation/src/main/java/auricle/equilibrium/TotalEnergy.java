@@ -3,7 +3,6 @@ package auricle.equilibrium;
 import auricle.energy.EnergyTerm;
 import auricle.energy.LoadFollower;
 import auricle.mesh.MovingFrame;
-import auricle.numerics.CliquePattern;
 import auricle.numerics.SmoothFunction;
 import auricle.numerics.SymmetricMatrix;
 import auricle.numerics.SymmetricPattern;
@@ -15,13 +14,13 @@ import java.util.List;
  *
  * <p>Supported unknowns are eliminated. All unknowns, supported ones included, are in {@link
  * #unknowns()}; the frames belong to them. Sums run in a fixed order on one thread, so the same
- * point always gives the same bits, and an evaluation allocates nothing.
+ * point always gives the same bits, and an evaluation allocates nothing of its own.
  */
 public final class TotalEnergy implements SmoothFunction {
   /** A step may tilt a director by no more than about 45°. */
   private static final double LARGEST_TILT = 1;
 
-  private final List<AssembledTerm> terms;
+  private final Assembly assembly;
   private final Supports supports;
   private final MovingFrame frames;
   private final double tiltLength;
@@ -29,13 +28,7 @@ public final class TotalEnergy implements SmoothFunction {
   private final double[] u;
   private final double[] trial;
   private final double[] along;
-  private final double[] gradient;
-  private final double[] size;
-  private CliquePattern pattern;
-  private double[] localGradient = new double[0];
-  private double[] localHessian = new double[0];
   private double loadFactor;
-  private double energySize;
 
   /**
    * @param terms the energies; those that are {@link LoadFollower}s are given λ
@@ -51,52 +44,30 @@ public final class TotalEnergy implements SmoothFunction {
       MovingFrame frames,
       double[] start,
       double tiltLength_mm) {
-    this.terms = terms.stream().map(AssembledTerm::new).toList();
+    this.assembly = new Assembly(terms, supports);
     this.supports = supports;
     this.frames = frames;
     this.tiltLength = tiltLength_mm;
     this.u = start.clone();
     this.trial = start.clone();
     this.along = new double[start.length];
-    this.gradient = new double[start.length];
-    this.size = new double[start.length];
     this.extent = extent(start, supports.firstTilt());
-    this.pattern = buildPattern();
     setLoadFactorOfTerms(0);
   }
 
+  /** Diagonal of the box around all vertices, mm; 1 if it has none. */
   private static double extent(double[] start, int coordinates) {
-    double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-    double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-    for (int i = 0; i < coordinates; i++) {
-      low[i % 3] = Math.min(low[i % 3], start[i]);
-      high[i % 3] = Math.max(high[i % 3], start[i]);
-    }
     double square = 0;
     for (int a = 0; a < Math.min(3, coordinates); a++) {
-      square += (high[a] - low[a]) * (high[a] - low[a]);
+      double low = start[a];
+      double high = start[a];
+      for (int i = a; i < coordinates; i += 3) {
+        low = Math.min(low, start[i]);
+        high = Math.max(high, start[i]);
+      }
+      square += (high - low) * (high - low);
     }
     return square > 0 ? Math.sqrt(square) : 1;
-  }
-
-  private CliquePattern buildPattern() {
-    int longest = 0;
-    int count = 0;
-    for (AssembledTerm t : terms) {
-      t.read();
-      longest = Math.max(longest, t.longest());
-      count += t.count();
-    }
-    int[][] cliques = new int[count][];
-    int at = 0;
-    for (AssembledTerm t : terms) {
-      for (int i = 0; i < t.count(); i++) {
-        cliques[at++] = Arrays.stream(t.stencil(i)).map(supports::freeNumber).toArray();
-      }
-    }
-    localGradient = new double[longest];
-    localHessian = new double[longest * longest];
-    return new CliquePattern(supports.freeCount(), cliques);
   }
 
   /** Moves λ, and with it loads and prescribed unknowns, leaving the free ones where they are. */
@@ -107,8 +78,8 @@ public final class TotalEnergy implements SmoothFunction {
 
   private void setLoadFactorOfTerms(double lambda) {
     loadFactor = lambda;
-    for (AssembledTerm t : terms) {
-      if (t.term() instanceof LoadFollower follower) {
+    for (EnergyTerm term : assembly.terms()) {
+      if (term instanceof LoadFollower follower) {
         follower.setLoadFactor(lambda);
       }
     }
@@ -129,37 +100,54 @@ public final class TotalEnergy implements SmoothFunction {
     return supports;
   }
 
+  /** A copy of the state of the frames that {@link #unknowns()} are measured in. */
+  public double[] frames() {
+    return frames.save();
+  }
+
   /** The free unknowns of {@link #unknowns()}. */
   public double[] free() {
     double[] x = new double[size()];
-    gather(u, x);
+    supports.gather(u, x);
     return x;
   }
 
   /**
-   * Derivative of the energy by every unknown at the last {@link #derivatives}, N and N·mm; shared.
-   * At an equilibrium it is zero where free, and elsewhere the reaction: the force that the support
+   * Derivative of the energy by every unknown at the last evaluation of derivatives, N and N·mm;
+   * shared. At an equilibrium it is zero where free, and elsewhere the reaction: what the support
    * exerts on the body, positive along the unknown.
    */
   public double[] forces() {
-    return gradient;
+    return assembly.gradient();
   }
 
-  private void gather(double[] all, double[] x) {
-    for (int k = 0; k < x.length; k++) {
-      x[k] = all[supports.unknown(k)];
+  /**
+   * ∂g/∂λ at the free unknowns x, loads, threads and prescribed unknowns all moving: by central
+   * differences, exact but for rounding where these are linear in λ.
+   */
+  public void loadRate(double[] x, double[] rate) {
+    double lambda = loadFactor;
+    double h = 1e-3 * Math.max(1e-3, Math.abs(lambda));
+    double[] saved = u.clone();
+    double[] before = new double[rate.length];
+    gradientAt(lambda - h, x, before);
+    gradientAt(lambda + h, x, rate);
+    for (int k = 0; k < rate.length; k++) {
+      rate[k] = (rate[k] - before[k]) / (2 * h);
     }
+    System.arraycopy(saved, 0, u, 0, u.length);
+    setLoadFactorOfTerms(lambda);
   }
 
-  private void scatter(double[] x, double[] all) {
-    for (int k = 0; k < x.length; k++) {
-      all[supports.unknown(k)] = x[k];
-    }
+  private void gradientAt(double lambda, double[] x, double[] g) {
+    setLoadFactor(lambda);
+    assembly.derivatives(trial(x), null);
+    supports.gather(assembly.gradient(), g);
   }
 
   private double[] trial(double[] x) {
     System.arraycopy(u, 0, trial, 0, u.length);
-    scatter(x, trial);
+    supports.scatter(x, trial);
     return trial;
   }
 
@@ -170,93 +158,58 @@ public final class TotalEnergy implements SmoothFunction {
 
   @Override
   public SymmetricPattern pattern() {
-    return pattern.pattern();
+    return assembly.pattern().pattern();
   }
 
   @Override
   public double value(double[] x) {
-    double[] at = trial(x);
-    double sum = 0;
-    for (AssembledTerm t : terms) {
-      for (int i = 0; i < t.count(); i++) {
-        sum += t.term().value(i, at);
-      }
-    }
-    return sum;
+    return assembly.value(trial(x));
   }
 
   @Override
-  public double derivatives(double[] x, double[] freeGradient, SymmetricMatrix hessian) {
-    double[] at = trial(x);
+  public double derivatives(double[] x, double[] gradient, SymmetricMatrix hessian) {
     hessian.clear();
-    Arrays.fill(gradient, 0);
-    Arrays.fill(size, 0);
-    energySize = 0;
-    double sum = 0;
-    int clique = 0;
-    for (AssembledTerm t : terms) {
-      for (int i = 0; i < t.count(); i++) {
-        double energy = t.term().derivatives(i, at, localGradient, localHessian);
-        sum += energy;
-        energySize += Math.abs(energy);
-        addGradient(t.stencil(i));
-        pattern.add(clique++, localHessian, t.stencil(i).length, hessian.values());
-      }
-    }
-    gather(gradient, freeGradient);
-    return sum;
-  }
-
-  private void addGradient(int[] stencil) {
-    for (int a = 0; a < stencil.length; a++) {
-      gradient[stencil[a]] += localGradient[a];
-      size[stencil[a]] += Math.abs(localGradient[a]);
-    }
+    double energy = assembly.derivatives(trial(x), hessian.values());
+    supports.gather(assembly.gradient(), gradient);
+    return energy;
   }
 
   @Override
   public double largestStep(double[] x, double[] direction) {
-    double[] at = trial(x);
     Arrays.fill(along, 0);
-    scatter(direction, along);
-    double largest = Double.POSITIVE_INFINITY;
+    supports.scatter(direction, along);
+    double largest = assembly.largestStep(trial(x), along);
     for (int i = supports.firstTilt(); i < along.length; i++) {
       largest = Math.min(largest, LARGEST_TILT / Math.abs(along[i]));
-    }
-    for (AssembledTerm t : terms) {
-      largest = Math.min(largest, t.term().largestStep(at, along));
     }
     return largest;
   }
 
   @Override
   public void settle(double[] x) {
-    scatter(x, u);
+    supports.scatter(x, u);
     frames.rebase(u);
-    boolean stale = false;
-    for (AssembledTerm t : terms) {
-      t.term().update(u);
-      stale |= t.stale();
-    }
-    if (stale) {
-      pattern = buildPattern();
-    }
-    gather(u, x);
+    assembly.update(u);
+    supports.gather(u, x);
   }
 
-  /** All unknowns, then the frames. */
+  /** λ, all unknowns, then the frames. */
   @Override
   public double[] save() {
     double[] saved = frames.save();
-    double[] both = Arrays.copyOf(u, u.length + saved.length);
-    System.arraycopy(saved, 0, both, u.length, saved.length);
-    return both;
+    double[] all = new double[1 + u.length + saved.length];
+    all[0] = loadFactor;
+    System.arraycopy(u, 0, all, 1, u.length);
+    System.arraycopy(saved, 0, all, 1 + u.length, saved.length);
+    return all;
   }
 
   @Override
   public void restore(double[] saved) {
-    System.arraycopy(saved, 0, u, 0, u.length);
-    frames.restore(Arrays.copyOfRange(saved, u.length, saved.length));
+    System.arraycopy(saved, 1, u, 0, u.length);
+    frames.restore(Arrays.copyOfRange(saved, 1 + u.length, saved.length));
+    setLoadFactorOfTerms(saved[0]);
+    assembly.update(u);
   }
 
   @Override
@@ -276,17 +229,17 @@ public final class TotalEnergy implements SmoothFunction {
   @Override
   public double forceScale() {
     double largest = 0;
-    for (int i = 0; i < size.length; i++) {
-      largest = Math.max(largest, size[i] / unitOf(i));
+    for (int i = 0; i < u.length; i++) {
+      largest = Math.max(largest, assembly.size()[i] / unitOf(i));
     }
     return largest;
   }
 
   @Override
   public double valueRoundOff() {
-    double sum = energySize;
-    for (int i = 0; i < size.length; i++) {
-      sum += size[i] * Math.abs(u[i]);
+    double sum = assembly.energySize();
+    for (int i = 0; i < u.length; i++) {
+      sum += assembly.size()[i] * Math.abs(u[i]);
     }
     return 4 * Math.ulp(1.0) * sum;
   }

@@ -34,8 +34,7 @@ final class Descent {
       Point from, double[] direction, double slope, double tried, double found, double most) {
     double t = tried > 0 ? shorter(from.value(), slope, tried, found) : most;
     while (t > SHORTEST) {
-      Dense.along(from.x(), t, direction, trial);
-      double value = function.value(trial);
+      double value = at(from, t, direction);
       if (enough(from.value(), slope, t, value)) {
         return t;
       }
@@ -51,21 +50,27 @@ final class Descent {
   }
 
   /**
-   * Length along a direction of negative curvature: doubled from a small start as long as the value
-   * falls; 0 if it does not fall at all.
+   * Length along a direction of negative curvature: shortened from a first guess until the value
+   * falls, then doubled as long as it falls further; 0 if it does not fall at all.
    */
-  double escape(Point from, double[] direction, double small, double most) {
-    double best = 0;
-    double lowest = from.value();
-    for (double t = small; t <= most; t *= 2) {
-      Dense.along(from.x(), t, direction, trial);
-      double value = function.value(trial);
-      if (!(value < lowest)) {
-        break;
+  double escape(Point from, double[] direction, double guess, double most) {
+    double t = Math.min(guess, most);
+    while (!(at(from, t, direction) < from.value())) {
+      t /= 4;
+      if (t < 1e-6 * guess) {
+        return 0;
       }
-      lowest = value;
-      best = t;
     }
-    return best;
+    double lowest = at(from, t, direction);
+    while (2 * t <= most && at(from, 2 * t, direction) < lowest) {
+      t *= 2;
+      lowest = at(from, t, direction);
+    }
+    return t;
+  }
+
+  private double at(Point from, double t, double[] direction) {
+    Dense.along(from.x(), t, direction, trial);
+    return function.value(trial);
   }
 }

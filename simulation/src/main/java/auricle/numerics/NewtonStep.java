@@ -176,7 +176,7 @@ final class NewtonStep {
     double t = 0;
     for (int sign = 0; t == 0 && sign < 2; sign++) {
       double most = Math.min(extent, function.largestStep(x, mode));
-      t = descent.escape(best, mode, 1e-4 * extent, most);
+      t = descent.escape(best, mode, 1e-3 * extent, most);
       if (t == 0) {
         Dense.scale(-1, mode);
       }
