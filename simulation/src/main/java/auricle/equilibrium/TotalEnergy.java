@@ -1,7 +1,6 @@
 package auricle.equilibrium;
 
 import auricle.energy.EnergyTerm;
-import auricle.energy.LoadFollower;
 import auricle.mesh.MovingFrame;
 import auricle.numerics.SmoothFunction;
 import auricle.numerics.SymmetricMatrix;
@@ -31,7 +30,7 @@ public final class TotalEnergy implements SmoothFunction {
   private double loadFactor;
 
   /**
-   * @param terms the energies; those that are {@link LoadFollower}s are given λ
+   * @param terms the energies; they are given λ
    * @param supports which unknowns are not free
    * @param frames frames of the tilts; their present state belongs to the start
    * @param start all unknowns at λ = 0
@@ -79,9 +78,7 @@ public final class TotalEnergy implements SmoothFunction {
   private void setLoadFactorOfTerms(double lambda) {
     loadFactor = lambda;
     for (EnergyTerm term : assembly.terms()) {
-      if (term instanceof LoadFollower follower) {
-        follower.setLoadFactor(lambda);
-      }
+      term.setLoadFactor(lambda);
     }
   }
 

@@ -10,7 +10,7 @@ package auricle.mesh;
  * called between iterations only; the state of a shell is therefore the unknowns <em>and</em> the
  * directors, saved and restored together.
  */
-public final class Directors {
+public final class Directors implements MovingFrame {
   /** Length of the block that {@link #derivatives} fills. */
   public static final int BLOCK = 18;
 
@@ -74,6 +74,7 @@ public final class Directors {
   }
 
   /** Moves every frame to the present director (parallel transport) and zeroes the tilts in u. */
+  @Override
   public void rebase(double[] u) {
     for (int i = 0; i < unknowns.directorCount(); i++) {
       int w = unknowns.director(i);
@@ -86,11 +87,13 @@ public final class Directors {
   }
 
   /** A copy of the frames, to be given back to {@link #restore}. */
+  @Override
   public double[] save() {
     return frames.clone();
   }
 
   /** Takes back frames got from {@link #save}. */
+  @Override
   public void restore(double[] saved) {
     System.arraycopy(saved, 0, frames, 0, frames.length);
   }

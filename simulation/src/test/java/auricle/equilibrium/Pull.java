@@ -1,11 +1,10 @@
 package auricle.equilibrium;
 
 import auricle.energy.EnergyTerm;
-import auricle.energy.LoadFollower;
 import java.util.Arrays;
 
 /** A dead load on one unknown, W = −λ F u. */
-final class Pull implements EnergyTerm, LoadFollower {
+final class Pull implements EnergyTerm {
   private final int unknown;
   private final double force;
   private double loadFactor = 1;
