@@ -5,8 +5,8 @@ package auricle.numerics;
  *
  * @param positive number of positive pivots
  * @param negative number of negative pivots
- * @param brokenColumn column, in the caller's numbering, whose pivot was zero or not a number; -1
- *     if none
+ * @param brokenColumn column, in the caller's numbering, whose pivot was zero, to rounding, or no
+ *     finite number; -1 if none
  */
 public record Inertia(int positive, int negative, int brokenColumn) {
   /** Whether the factorisation broke down. */

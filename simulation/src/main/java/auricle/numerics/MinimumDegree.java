@@ -21,7 +21,7 @@ final class MinimumDegree {
   private MinimumDegree(WeightedGraph source, int free) {
     this.free = free;
     int total = source.totalWeight();
-    graph = new QuotientGraph(source, free);
+    graph = new QuotientGraph(source);
     buckets = new DegreeBuckets(source.size(), total);
     degree = new int[source.size()];
     external = new int[source.size()];

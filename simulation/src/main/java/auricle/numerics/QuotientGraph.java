@@ -8,6 +8,8 @@ import java.util.Arrays;
  * original graph by more than one element a variable.
  */
 final class QuotientGraph {
+  private static final int[] NONE = {};
+
   private final int[] weight;
   private final int[][] variables;
   private final int[] variableCount;
@@ -24,7 +26,7 @@ final class QuotientGraph {
   private int stamp;
   private int elementStamp;
 
-  QuotientGraph(WeightedGraph source, int free) {
+  QuotientGraph(WeightedGraph source) {
     int n = source.size();
     weight = source.weight.clone();
     variables = new int[n][];
@@ -47,8 +49,6 @@ final class QuotientGraph {
       lastMerged[v] = v;
     }
   }
-
-  private static final int[] NONE = {};
 
   boolean alive(int v) {
     return weight[v] > 0;
@@ -135,12 +135,22 @@ final class QuotientGraph {
    * with p alone is eliminated along with it if it may be.
    */
   int update(int i, int p, boolean mayEliminate) {
-    int degree = 0;
+    int degree = pruneElements(i, p) + pruneVariables(i);
+    if (mayEliminate && variableCount[i] == 0 && elementCount[i] == 1) {
+      eliminatedWeight[p] += weight[i];
+      absorb(i, p);
+    }
+    return degree;
+  }
+
+  /** Drops elements that lie within p from the list of i and adds p; weight of the others. */
+  private int pruneElements(int i, int p) {
+    int beyond = 0;
     int kept = 0;
     for (int k = 0; k < elementCount[i]; k++) {
       int e = elements[i][k];
       if (memberWeight[e] > 0 && outside[e] > 0) {
-        degree += outside[e];
+        beyond += outside[e];
         elements[i][kept++] = e;
       }
     }
@@ -149,20 +159,22 @@ final class QuotientGraph {
     }
     elements[i][kept++] = p;
     elementCount[i] = kept;
-    kept = 0;
+    return beyond;
+  }
+
+  /** Drops variables that are dead or reached through the new element; weight of the others. */
+  private int pruneVariables(int i) {
+    int beyond = 0;
+    int kept = 0;
     for (int k = 0; k < variableCount[i]; k++) {
       int v = variables[i][k];
       if (weight[v] > 0 && mark[v] != elementStamp) {
-        degree += weight[v];
+        beyond += weight[v];
         variables[i][kept++] = v;
       }
     }
     variableCount[i] = kept;
-    if (mayEliminate && kept == 0 && elementCount[i] == 1) {
-      eliminatedWeight[p] += weight[i];
-      absorb(i, p);
-    }
-    return degree;
+    return beyond;
   }
 
   /** Removes dead members of p and returns the weight of those left. */

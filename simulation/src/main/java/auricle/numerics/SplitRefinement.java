@@ -10,7 +10,9 @@ import java.util.Arrays;
  */
 final class SplitRefinement {
   private static final int PASSES = 8;
-  private static final int PATIENCE = 60;
+
+  /** Changes of part without gain, moves and the nodes they pull along, before a pass ends. */
+  private static final int PATIENCE = 480;
 
   private final Split split;
   private final WeightedGraph graph;
@@ -48,7 +50,7 @@ final class SplitRefinement {
   private boolean pass() {
     start();
     double before = bestCost;
-    while (logNode.size() - bestLog < PATIENCE * 8 && step()) {}
+    while (logNode.size() - bestLog < PATIENCE && step()) {}
     for (int k = logNode.size() - 1; k >= bestLog; k--) {
       split.assign(logNode.get(k), (byte) logFrom.get(k));
     }

@@ -11,7 +11,8 @@ public interface SymmetricSolver {
    * Factorises A = L D Lᵀ without pivoting.
    *
    * @param matrix a matrix on the pattern this solver was made for; it is not changed
-   * @return signs of the pivots; {@link Inertia#broken()} if a pivot was zero or not a number
+   * @return signs of the pivots; {@link Inertia#broken()} if a pivot was zero, to rounding, or no
+   *     finite number
    */
   Inertia factorize(SymmetricMatrix matrix);
 
