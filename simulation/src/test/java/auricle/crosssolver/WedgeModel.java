@@ -27,6 +27,8 @@ final class WedgeModel {
   private final double thickness;
   private final Map<Integer, Set<Integer>> fixed = new TreeMap<>();
   private final Map<Integer, double[]> forces = new TreeMap<>();
+  private final List<String> equations = new ArrayList<>();
+  private final List<Double> closings = new ArrayList<>();
   private final double modulus;
   private final double poisson;
 
@@ -81,6 +83,41 @@ final class WedgeModel {
     f[2] += fz;
   }
 
+  /**
+   * Brings the middle nodes of two vertices together along a fixed direction by a given amount,
+   * which pulls them with two opposite forces along it: a thread in the state that it reaches, and
+   * stable on the way there, which dead forces are not.
+   */
+  void close(int from, int to, double[] direction, double amount) {
+    int pilot = pilot(closings.size());
+    StringBuilder terms = new StringBuilder("*EQUATION\n7\n");
+    for (int c = 0; c < 3; c++) {
+      // the largest term first: it is the one that is eliminated
+      int axis = (largest(direction) + c) % 3;
+      terms.append(
+          String.format(
+              Locale.ROOT,
+              "%d,%d,%.12g,%d,%d,%.12g,%n",
+              node(from, Face.MIDDLE),
+              axis + 1,
+              direction[axis],
+              node(to, Face.MIDDLE),
+              axis + 1,
+              -direction[axis]));
+    }
+    equations.add(terms.append(pilot).append(",1,-1.\n").toString());
+    closings.add(amount);
+  }
+
+  private static int largest(double[] d) {
+    int k = Math.abs(d[1]) > Math.abs(d[0]) ? 1 : 0;
+    return Math.abs(d[2]) > Math.abs(d[k]) ? 2 : k;
+  }
+
+  private int pilot(int k) {
+    return 3 * mesh.vertexCount() + 2 * mesh.topology().edgeCount() + 1 + k;
+  }
+
   int vertexCount() {
     return mesh.vertexCount();
   }
@@ -90,6 +127,9 @@ final class WedgeModel {
     StringBuilder out = new StringBuilder("*HEADING\nshell of one layer of wedges\n");
     out.append("*NODE, NSET=ALL\n");
     nodes(out);
+    for (int k = 0; k < closings.size(); k++) {
+      line(out, pilot(k) + "," + k + ",0,0");
+    }
     out.append("*ELEMENT, TYPE=C3D15, ELSET=SHELL\n");
     elements(out);
     out.append("*NSET, NSET=MIDDLE\n");
@@ -99,15 +139,25 @@ final class WedgeModel {
     out.append("*MATERIAL, NAME=M\n*ELASTIC\n").append(modulus).append(',').append(poisson);
     out.append("\n*SOLID SECTION, ELSET=SHELL, MATERIAL=M\n*BOUNDARY\n");
     fixed.forEach((n, directions) -> directions.forEach(d -> line(out, n + "," + d + "," + d)));
+    equations.forEach(out::append);
     out.append("*STEP, NLGEOM, INC=500\n*STATIC\n").append(firstIncrement);
     // the default residual tolerance of half a per cent is too loose for a comparison
-    out.append(",1.,1e-6,0.1\n*CONTROLS, PARAMETERS=FIELD\n1e-4,1e-3\n*CLOAD\n");
+    out.append(",1.,1e-6,0.1\n*CONTROLS, PARAMETERS=FIELD\n1e-4,1e-3\n");
+    if (!forces.isEmpty()) {
+      out.append("*CLOAD\n");
+    }
     forces.forEach(
         (n, f) -> {
           for (int c = 0; c < 3; c++) {
             line(out, String.format(Locale.ROOT, "%d,%d,%.12g", n, c + 1, f[c]));
           }
         });
+    if (!closings.isEmpty()) {
+      out.append("*BOUNDARY\n");
+    }
+    for (int k = 0; k < closings.size(); k++) {
+      line(out, pilot(k) + ",1,1," + closings.get(k));
+    }
     out.append("*NODE PRINT, NSET=MIDDLE, FREQUENCY=1000\nU\n*END STEP\n");
     return out.toString();
   }
