@@ -1,7 +1,6 @@
 package auricle.analysis;
 
 import auricle.mesh.Topology;
-
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.function.IntPredicate;

@@ -69,6 +69,20 @@ public final class RestShape {
     return new RestShape(topology, arcSquared.clone(), tilt.clone());
   }
 
+  /**
+   * The same triangles, joined in another way: a sector as rest shape of a full ring, say.
+   *
+   * @param other as many triangles, their corners in the same order
+   * @throws IllegalArgumentException if the number of triangles differs
+   */
+  public RestShape on(Topology other) {
+    if (other.triangleCount() != topology.triangleCount()) {
+      throw new IllegalArgumentException(
+          topology.triangleCount() + " triangles cannot rest as " + other.triangleCount());
+    }
+    return new RestShape(other, arcSquared.clone(), tilt.clone());
+  }
+
   /** The mesh. */
   public Topology topology() {
     return topology;

@@ -1,7 +1,14 @@
 package auricle.modelfile;
 
 import auricle.analysis.MeshSource;
+import auricle.analysis.Triple;
+import auricle.mesh.Around;
+import auricle.mesh.GridOptions;
+import auricle.mesh.ParametricSurface;
+import auricle.mesh.Profile;
+import auricle.mesh.Surfaces;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 /** Mesh files and generators of a model file. */
@@ -16,69 +23,76 @@ final class MeshEntries {
     if (kind.equals("file")) {
       return new MeshSource.File(entry.at() + "/file", resolve.apply(entry.text("file")));
     }
-    return new MeshSource.Generated(
-        entry.only().at(), shape(kind, entry.only()), grid(entry.only()));
+    Entry shape = entry.only();
+    return new MeshSource.Generated(shape.at(), surface(kind, shape), grid(shape));
   }
 
-  private static MeshSource.Grid grid(Entry e) {
-    MeshSource.Pattern pattern =
-        switch (e.text("pattern", "alternating")) {
-          case "one_way" -> MeshSource.Pattern.ONE_WAY;
-          case "crossed" -> MeshSource.Pattern.CROSSED;
-          default -> MeshSource.Pattern.ALTERNATING;
-        };
+  private static GridOptions grid(Entry e) {
+    String pattern = e.text("pattern", "alternating").toUpperCase(Locale.ROOT);
     List<Double> cells = e.numbers("divisions");
-    return new MeshSource.Grid(
+    return new GridOptions(
         cells.get(0).intValue(),
         cells.get(1).intValue(),
-        pattern,
+        GridOptions.Pattern.valueOf(pattern),
         e.number("jitter", 0),
         e.integer("seed", 1));
   }
 
-  private static MeshSource.Shape shape(String kind, Entry e) {
+  private static ParametricSurface surface(String kind, Entry e) {
     return switch (kind) {
       case "strip" ->
-          new MeshSource.Strip(
-              e.number("length_mm"), e.number("width_mm"), e.number("twist_deg", 0));
+          Surfaces.twistedStrip(
+              e.number("length_mm"), e.number("width_mm"), angle(e, "twist_deg", 0));
       case "plate" ->
-          new MeshSource.Plate(
-              e.number("length_mm"), e.number("width_mm"), e.number("angle_deg", 90));
-      case "quadrilateral" ->
-          new MeshSource.Quadrilateral(e.items("corners_mm").stream().map(Entry::triple).toList());
-      case "cylinder" ->
-          new MeshSource.Cylinder(e.number("radius_mm"), e.number("length_mm"), turn(e));
+          Surfaces.parallelogram(
+              e.number("length_mm"), e.number("width_mm"), angle(e, "angle_deg", 90));
+      case "quadrilateral" -> Surfaces.bilinear(corners(e));
+      case "cylinder" -> Surfaces.cylinder(e.number("radius_mm"), e.number("length_mm"), around(e));
       case "hemisphere" ->
-          new MeshSource.Sphere(e.number("radius_mm"), e.number("hole_deg", 0), 90, turn(e));
+          Surfaces.sphere(e.number("radius_mm"), Math.PI / 2, angle(e, "hole_deg", 0), around(e));
       case "sphere" ->
-          new MeshSource.Sphere(
-              e.number("radius_mm"), e.number("polar_from_deg"), e.number("polar_to_deg"), turn(e));
+          Surfaces.sphere(
+              e.number("radius_mm"),
+              angle(e, "polar_to_deg", 90),
+              angle(e, "polar_from_deg", 0),
+              around(e));
       case "annulus" ->
-          new MeshSource.Annulus(e.number("inner_radius_mm"), e.number("outer_radius_mm"), turn(e));
-      case "disc" -> new MeshSource.Disc(e.number("radius_mm"));
+          Surfaces.annulus(e.number("inner_radius_mm"), e.number("outer_radius_mm"), around(e));
+      case "disc" -> Surfaces.annulus(0, e.number("radius_mm"), around(e));
       case "cone" ->
-          new MeshSource.Cone(
+          Surfaces.cone(
               e.number("lower_radius_mm"),
               e.number("upper_radius_mm"),
               e.number("height_mm"),
-              turn(e));
+              around(e));
       case "profile" ->
-          new MeshSource.Profile(
+          new Profile(
               e.items("pieces").stream().map(MeshEntries::piece).toList(), e.number("width_mm"));
       default -> throw new IllegalStateException("no reader for " + e.at());
     };
   }
 
-  private static MeshSource.Turn turn(Entry e) {
-    return new MeshSource.Turn(e.number("from_deg", 0), e.number("to_deg", 360), e.flag("slit"));
+  private static Around around(Entry e) {
+    return new Around(angle(e, "from_deg", 0), angle(e, "to_deg", 360), e.flag("slit"));
   }
 
-  private static MeshSource.Piece piece(Entry e) {
+  private static double angle(Entry e, String key, double otherwise_deg) {
+    return Math.toRadians(e.number(key, otherwise_deg));
+  }
+
+  private static double[] corners(Entry e) {
+    return e.items("corners_mm").stream()
+        .map(Entry::triple)
+        .map(Triple::array)
+        .flatMapToDouble(java.util.Arrays::stream)
+        .toArray();
+  }
+
+  private static Profile.Piece piece(Entry e) {
     if (e.has("line_mm")) {
-      return new MeshSource.Piece(e.number("line_mm"), 0);
+      return new Profile.Piece(e.number("line_mm"), 0);
     }
-    double turn = e.only().number("angle_deg");
-    double length = e.only().number("radius_mm") * Math.abs(Math.toRadians(turn));
-    return new MeshSource.Piece(length, turn);
+    double turn = angle(e.only(), "angle_deg", 0);
+    return new Profile.Piece(e.only().number("radius_mm") * Math.abs(turn), turn);
   }
 }

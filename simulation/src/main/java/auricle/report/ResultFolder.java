@@ -109,8 +109,8 @@ public final class ResultFolder implements AutoCloseable {
     }
 
     @Override
-    public FileVisitResult postVisitDirectory(Path folder, @org.jspecify.annotations.Nullable IOException e)
-        throws IOException {
+    public FileVisitResult postVisitDirectory(
+        Path folder, @org.jspecify.annotations.Nullable IOException e) throws IOException {
       Files.deleteIfExists(folder);
       return FileVisitResult.CONTINUE;
     }
