@@ -25,8 +25,19 @@ public sealed interface Load {
   record Surface(String at, Selector where, Triple force_n_per_mm2, boolean constant)
       implements Load {}
 
-  /** A pressure that stays normal to the surface, positive along the normal, MPa. */
-  record Pressure(String at, Selector where, double pressure_mpa, Triple origin, boolean constant)
+  /**
+   * A pressure, positive along the normal, MPa.
+   *
+   * @param follower whether it turns with the surface
+   * @param origin a point on every plane of symmetry at the rim
+   */
+  record Pressure(
+      String at,
+      Selector where,
+      double pressure_mpa,
+      boolean follower,
+      Triple origin,
+      boolean constant)
       implements Load {}
 
   /**

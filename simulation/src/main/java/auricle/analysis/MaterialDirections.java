@@ -42,6 +42,17 @@ final class MaterialDirections {
         : angle;
   }
 
+  /** Unit vector of a triangle's own axis turned by an angle in its plane, in space. */
+  double[] vector(int triangle, double angle) {
+    double[] a = corner(triangle, 0);
+    double[] b = corner(triangle, 1);
+    double[] c = corner(triangle, 2);
+    double[] normal = new PlateFrame(a, b, c).normal();
+    double[] own = Vectors.unit(Vectors.subtract(c, b));
+    double[] across = Vectors.cross(normal, own);
+    return Vectors.add(Vectors.scale(Math.cos(angle), own), Math.sin(angle), across);
+  }
+
   private static double[] direction(MaterialAxis axis, double[] x) {
     if (axis instanceof MaterialAxis.Around around) {
       double[] arm = Vectors.subtract(x, around.point().array());

@@ -31,7 +31,12 @@ final class LoadEntries {
           new Load.Surface(at, where, e.get("force_n_per_mm2").triple(), constant);
       case "pressure" ->
           new Load.Pressure(
-              at, where, e.number("pressure_mpa"), e.get("origin_mm").triple(), constant);
+              at,
+              where,
+              e.number("pressure_mpa"),
+              !e.has("follower") || e.flag("follower"),
+              e.has("origin_mm") ? e.get("origin_mm").triple() : new Triple(0, 0, 0),
+              constant);
       case "plane_contact" ->
           new Load.PlaneContact(
               at,

@@ -55,6 +55,9 @@ public final class ResultJson {
     json.writeStringProperty("use", UseNotice.TEXT);
     json.writeBooleanProperty("converged", result.converged());
     json.writeStringProperty("outcome", result.outcome());
+    json.writeArrayPropertyStart("remarks");
+    result.remarks().forEach(json::writeString);
+    json.writeEndArray();
     json.writeBooleanProperty("expectations_met", result.expectationsMet());
     inputs(from);
     size(result.size());

@@ -1,0 +1,275 @@
+package auricle.analysis;
+
+import auricle.diagnostics.Findings;
+import auricle.energy.BarrierLaw;
+import auricle.energy.DeadLoad;
+import auricle.energy.DirectorMoment;
+import auricle.energy.ElasticAttachment;
+import auricle.energy.ElasticThread;
+import auricle.energy.EnergyTerm;
+import auricle.energy.FollowerPressure;
+import auricle.energy.ObstacleContact;
+import auricle.energy.PlaneObstacle;
+import auricle.geometry.PlateFrame;
+import auricle.geometry.Vectors;
+import auricle.mesh.Directors;
+import auricle.mesh.ShellMesh;
+import auricle.mesh.Topology;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Loads of a model as energy terms. */
+final class LoadPlan {
+  private final ShellMesh mesh;
+  private final Topology topology;
+  private final double[] rest;
+  private final Directors directors;
+  private final SectionPlan sections;
+  private final MeshSets sets;
+  private final boolean linear;
+  private final boolean[] fixed;
+  private final Findings findings;
+  private final List<EnergyTerm> terms = new ArrayList<>();
+  private final Map<String, ElasticThread> threads = new LinkedHashMap<>();
+  private boolean bedded;
+
+  /**
+   * @param linear whether a linear solution is asked for: pressure then keeps its directions
+   * @param fixed for every unknown, whether a support holds it
+   */
+  LoadPlan(
+      ShellMesh mesh,
+      Directors directors,
+      SectionPlan sections,
+      MeshSets sets,
+      boolean linear,
+      boolean[] fixed,
+      Findings findings) {
+    this.mesh = mesh;
+    this.topology = mesh.topology();
+    this.rest = mesh.unknowns();
+    this.directors = directors;
+    this.sections = sections;
+    this.sets = sets;
+    this.linear = linear;
+    this.fixed = fixed.clone();
+    this.findings = findings;
+  }
+
+  /** Adds the terms of a load. */
+  void add(Load load) {
+    if (load instanceof Load.Point l) {
+      point(l);
+    } else if (load instanceof Load.Line l) {
+      int[] edges = sets.findEdges(l.where()).edges();
+      put(dead().onEdges(edges, l.force_n_per_mm().array()).build("line force"), l.constant());
+    } else if (load instanceof Load.EdgeMoment l) {
+      moment(l);
+    } else if (load instanceof Load.Surface l) {
+      int[] triangles = sets.findTriangles(l.where()).triangles();
+      double[] force = l.force_n_per_mm2().array();
+      put(dead().onTriangles(triangles, force).build("surface force"), l.constant());
+    } else if (load instanceof Load.Pressure l) {
+      pressure(l);
+    } else if (load instanceof Load.Thread l) {
+      thread(l);
+    } else if (load instanceof Load.PlaneContact l) {
+      contact(l);
+    } else if (load instanceof Load.Foundation l) {
+      foundation(l);
+    }
+  }
+
+  private DeadLoad.Builder dead() {
+    return new DeadLoad.Builder(topology, rest);
+  }
+
+  private void put(EnergyTerm term, boolean constant) {
+    terms.add(constant ? new ConstantTerm(term) : term);
+  }
+
+  private void point(Load.Point l) {
+    int[] vertices = sets.find(l.where()).vertices();
+    double[] each =
+        Vectors.scale(l.total() ? 1.0 / Math.max(1, vertices.length) : 1, l.force_n().array());
+    DeadLoad.Builder builder = dead();
+    for (int v : vertices) {
+      builder.onVertex(v, each);
+    }
+    put(builder.build("point force"), l.constant());
+  }
+
+  private void moment(Load.EdgeMoment l) {
+    int[] edges = sets.findEdges(l.where()).edges();
+    double[] axis = sets.unit(l.at() + "/axis", l.axis());
+    Map<Integer, Double> moments = DirectorMoment.onEdges(topology, rest, edges, l.moment_n());
+    try {
+      put(new DirectorMoment("edge moment", directors, axis, moments), l.constant());
+    } catch (IllegalArgumentException along) {
+      findings.error(
+          l.at() + "/axis",
+          "the axis points along the surface normal",
+          "an axis in the surface",
+          "A thin shell carries no moment about its normal.");
+    }
+  }
+
+  private void pressure(Load.Pressure l) {
+    int[] triangles = sets.findTriangles(l.where()).triangles();
+    if (linear || !l.follower()) {
+      DeadLoad.Builder builder = dead();
+      for (int t : triangles) {
+        double[] normal = new PlateFrame(corner(t, 0), corner(t, 1), corner(t, 2)).normal();
+        builder.onTriangles(new int[] {t}, Vectors.scale(l.pressure_mpa(), normal));
+      }
+      put(builder.build("pressure at rest"), l.constant());
+      return;
+    }
+    FollowerPressure pressure =
+        new FollowerPressure(
+            "pressure", topology, triangles, rest, l.pressure_mpa(), l.origin().array());
+    int loose = pressure.firstLooseEdge(fixed);
+    if (loose >= 0) {
+      findings.error(
+          l.at(),
+          "the rim of the loaded surface can sweep volume by itself, at vertices %d and %d"
+              .formatted(topology.edgeStart(loose), topology.edgeEnd(loose)),
+          "a closed surface, a rim held in all directions, or one in a plane of symmetry through"
+              + " origin_mm",
+          "Set origin_mm to a point on every plane of symmetry at the rim, or follower: false.");
+    }
+    put(pressure, l.constant());
+  }
+
+  private double[] corner(int triangle, int c) {
+    return Vectors.at(rest, 3 * topology.vertex(triangle, c));
+  }
+
+  private void thread(Load.Thread l) {
+    if (threads.containsKey(l.name())) {
+      findings.error(
+          l.at() + "/name", "a second thread '" + l.name() + "'", "a name of its own", "");
+    }
+    SurfacePlaces places = new SurfacePlaces(mesh);
+    ElasticThread thread =
+        new ElasticThread(
+            "thread " + l.name(),
+            l.points().stream().map(places::point).toList(),
+            l.closed(),
+            l.stiffness_n());
+    double now = thread.length(rest);
+    switch (l.tie()) {
+      case LENGTH -> thread.tighten(now, l.amount());
+      case SHORTENING -> thread.tighten(now, now - l.amount());
+      case TENSION -> thread.pull(l.amount());
+    }
+    if (l.tie() == Load.Tie.SHORTENING && l.amount() >= now) {
+      findings.error(
+          l.at() + "/tie/shorten_mm",
+          "shorter by " + l.amount(),
+          "less than the thread's first length, " + now,
+          "");
+    }
+    threads.put(l.name(), thread);
+    terms.add(thread);
+  }
+
+  private void contact(Load.PlaneContact l) {
+    MeshSet set = sets.find(l.where());
+    int[] vertices = set.vertices();
+    double[] all = areas(topology.triangleCount());
+    double[] areas = new double[vertices.length];
+    double[] offsets = new double[vertices.length];
+    double[] half = halfThickness();
+    for (int i = 0; i < vertices.length; i++) {
+      areas[i] = all[vertices[i]];
+      offsets[i] = half[vertices[i]];
+    }
+    double[] normal = sets.unit(l.at() + "/normal", l.normal());
+    ObstacleContact contact =
+        new ObstacleContact(
+            "plane contact",
+            new PlaneObstacle(l.point().array(), normal),
+            new BarrierLaw(l.gap_mm(), l.pressure_mpa()),
+            vertices,
+            areas,
+            offsets);
+    int inside = contact.firstViolation(rest);
+    if (inside >= 0) {
+      findings.error(
+          l.at(),
+          "vertex " + vertices[inside] + " begins inside the plane",
+          "every vertex at least half a thickness outside",
+          "");
+    }
+    terms.add(contact);
+  }
+
+  private void foundation(Load.Foundation l) {
+    MeshSet set = sets.findTriangles(l.where());
+    double[] areas = areas(set.triangles());
+    int[] vertices = set.vertices();
+    double[] normals = mesh.normals();
+    double[] area = new double[vertices.length];
+    double[] normal = new double[3 * vertices.length];
+    for (int i = 0; i < vertices.length; i++) {
+      area[i] = areas[vertices[i]];
+      System.arraycopy(normals, 3 * vertices[i], normal, 3 * i, 3);
+    }
+    bedded |= l.normal_mpa_per_mm() > 0 && l.tangential_mpa_per_mm() > 0;
+    terms.add(
+        new ElasticAttachment(
+            "foundation",
+            vertices,
+            area,
+            normal,
+            rest,
+            l.normal_mpa_per_mm(),
+            l.tangential_mpa_per_mm()));
+  }
+
+  private double[] areas(int count) {
+    return areas(java.util.stream.IntStream.range(0, count).toArray());
+  }
+
+  /** A third of the area of every triangle to each corner, mm², by vertex. */
+  private double[] areas(int[] triangles) {
+    double[] areas = new double[mesh.vertexCount()];
+    for (int t : triangles) {
+      double area = new PlateFrame(corner(t, 0), corner(t, 1), corner(t, 2)).area();
+      for (int c = 0; c < 3; c++) {
+        areas[topology.vertex(t, c)] += area / 3;
+      }
+    }
+    return areas;
+  }
+
+  /** Half the greatest thickness around every vertex, mm. */
+  private double[] halfThickness() {
+    double[] half = new double[mesh.vertexCount()];
+    for (int t = 0; t < topology.triangleCount(); t++) {
+      for (int c = 0; c < 3; c++) {
+        int v = topology.vertex(t, c);
+        half[v] = Math.max(half[v], sections.section(t).thickness() / 2);
+      }
+    }
+    return half;
+  }
+
+  /** The terms, in the order of the model. */
+  List<EnergyTerm> terms() {
+    return terms;
+  }
+
+  /** Threads by name. */
+  Map<String, ElasticThread> threads() {
+    return threads;
+  }
+
+  /** Whether a foundation holds the shell against every motion. */
+  boolean bedded() {
+    return bedded;
+  }
+}

@@ -1,0 +1,28 @@
+package auricle.analysis;
+
+/** One state of a shell as probes see it, from a linear or a nonlinear solution. */
+interface ShellView {
+  /** Share of the loads that acts. */
+  double loadFactor();
+
+  /** Displacement from the mesh, mm, component c. */
+  double displacement(int vertex, int c);
+
+  /** Change of the director of a vertex (whole vector), component c. */
+  double directorChange(int vertex, int c);
+
+  /** Angle by which a director has turned about the axis of a tracked probe, rad. */
+  double turned(String probe, int vertex);
+
+  /** Force that supports exert on a vertex, N, component c. */
+  double reaction(int vertex, int c);
+
+  /** Strain and curvature of all triangles. */
+  ShellFields fields();
+
+  /** Energy of everything, mJ. */
+  double energy();
+
+  /** Tension of a thread, N. */
+  double tension(String thread);
+}

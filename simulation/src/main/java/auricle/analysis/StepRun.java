@@ -1,0 +1,128 @@
+package auricle.analysis;
+
+import auricle.energy.ShellState;
+import auricle.equilibrium.EquilibriumState;
+import auricle.equilibrium.LoadPath;
+import auricle.equilibrium.LoadSteps;
+import auricle.equilibrium.StepMonitor;
+import auricle.equilibrium.StepSettings;
+import auricle.equilibrium.TotalEnergy;
+import auricle.numerics.NewtonIteration;
+import auricle.numerics.NewtonSettings;
+import auricle.numerics.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Large displacements: follows the equilibrium and evaluates probes at every state asked for. */
+final class StepRun implements StepMonitor {
+  /** Turn of a prescribed director in one step, rad. */
+  private static final double LARGEST_TURN = 0.5;
+
+  private final ShellProblem problem;
+  private final AnalysisWatcher watcher;
+  private final TurnTracker turns;
+  private final ShellState shell;
+  private final List<StepResult> steps = new ArrayList<>();
+
+  StepRun(ShellProblem problem, AnalysisWatcher watcher) {
+    this.problem = problem;
+    this.watcher = watcher;
+    this.turns = new TurnTracker(problem.directors(), problem.probes(), problem.start());
+    this.shell = problem.state();
+  }
+
+  /** Follows a plan that is not linear. */
+  Ending run(SolvePlan plan) {
+    if (plan instanceof SolvePlan.LoadSteps steps) {
+      return loadSteps(steps);
+    }
+    throw new IllegalStateException("no solver for " + plan);
+  }
+
+  private Ending loadSteps(SolvePlan.LoadSteps plan) {
+    TotalEnergy energy = problem.energy(problem.supports());
+    double[] factors = distinct(plan.factors());
+    LoadPath path = new LoadSteps(energy, settings(plan.limits()), this).run(factors);
+    if (path.outcome() != Outcome.CONVERGED && steps.size() < factors.length) {
+      fail(factors[steps.size()], path);
+    }
+    return new Ending(
+        path.outcome(), path.reason(), path.events().stream().map(e -> e.words()).toList());
+  }
+
+  /**
+   * How a run ended.
+   *
+   * @param outcome converged if everything asked for was reached
+   * @param reason in words
+   * @param remarks snaps and limit points
+   */
+  record Ending(Outcome outcome, String reason, List<String> remarks) {}
+
+  private StepSettings settings(SolvePlan.Limits limits) {
+    NewtonSettings newton =
+        NewtonSettings.USUAL
+            .withResidualTolerance(limits.tolerance())
+            .withIterations(limits.mostIterations());
+    double largest =
+        problem.supportPlan().largestTurn() > 0
+            ? LARGEST_TURN / problem.supportPlan().largestTurn()
+            : Double.POSITIVE_INFINITY;
+    return StepSettings.USUAL.withNewton(newton).withSteps(largest, largest);
+  }
+
+  private static double[] distinct(List<Double> factors) {
+    double[] all = factors.stream().mapToDouble(f -> f).toArray();
+    int kept = 0;
+    for (double f : all) {
+      if (kept == 0 || all[kept - 1] != f) {
+        all[kept++] = f;
+      }
+    }
+    return java.util.Arrays.copyOf(all, kept);
+  }
+
+  /** A row for the first load factor that was not reached, without numbers. */
+  private void fail(double loadFactor, LoadPath path) {
+    List<Double> none = problem.probes().evaluateNothing();
+    steps.add(
+        new StepResult(
+            steps.size() + 1,
+            loadFactor,
+            false,
+            path.outcome().name().toLowerCase(java.util.Locale.ROOT),
+            path.reason(),
+            none,
+            List.of()));
+  }
+
+  @Override
+  public boolean proceed(double loadFactor, NewtonIteration iteration) {
+    watcher.iterated(loadFactor, iteration.iteration(), iteration.residual());
+    return !watcher.cancelled();
+  }
+
+  @Override
+  public void reached(EquilibriumState state) {
+    turns.follow(state.unknowns());
+    if (state.requested()) {
+      EquilibriumView view = new EquilibriumView(problem, state, turns, shell);
+      StepResult step =
+          new StepResult(
+              steps.size() + 1,
+              state.loadFactor(),
+              state.solution().converged(),
+              "converged",
+              state.solution().reason(),
+              problem.probes().evaluate(view),
+              state.solution().iterations());
+      steps.add(step);
+      watcher.stepped(step, () -> new Snapshots(problem).of(view));
+    }
+  }
+
+  /** The steps so far, in order. */
+  List<StepResult> steps() {
+    return steps;
+  }
+}

@@ -1,0 +1,207 @@
+package auricle.cli;
+
+import auricle.analysis.Analysis;
+import auricle.analysis.AnalysisResult;
+import auricle.analysis.MeshSource;
+import auricle.diagnostics.BadInputException;
+import auricle.diagnostics.Finding;
+import auricle.modelfile.LoadedModel;
+import auricle.modelfile.ModelReader;
+import auricle.modelfile.ModelSchema;
+import auricle.report.CheckTable;
+import auricle.report.Hash;
+import auricle.report.ProbeTable;
+import auricle.report.Provenance;
+import auricle.report.ResultFolder;
+import auricle.report.ResultJson;
+import auricle.report.StepFiles;
+import auricle.report.UseNotice;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Solves a model file and writes its results. */
+@Command(
+    name = "analyse",
+    description = {
+      "Solves a shell model: mesh, section, supports, loads, load steps, probes.",
+      "Writes probes.csv, result.json, timing.json, and steps.pvd with a .vtu file a load step.",
+      "The model file is YAML; 'auricle analyse --schema' prints its JSON Schema."
+    },
+    mixinStandardHelpOptions = true,
+    versionProvider = ProgramVersion.class,
+    footer = {"", UseNotice.TEXT})
+final class AnalyseCommand implements Callable<Integer> {
+  private final Future<ModelSchema> schema;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "MODEL.yaml",
+      description = "The model file.")
+  private Path model = Path.of("");
+
+  @Option(
+      names = {"-o", "--out"},
+      paramLabel = "DIR",
+      description = "Folder for the results; it appears only when they are complete.")
+  private Path out = Path.of("");
+
+  @Option(names = "--schema", description = "Prints the JSON Schema of model files and ends.")
+  private boolean printSchema;
+
+  @Option(
+      names = {"-q", "--quiet"},
+      description = "No progress on standard error.")
+  private boolean quiet;
+
+  @Option(names = "--no-fields", description = "Leaves out the .vtu files.")
+  private boolean noFields;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  AnalyseCommand(Future<ModelSchema> schema) {
+    this.schema = schema;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter output = spec.commandLine().getOut();
+    if (printSchema) {
+      output.print(ModelSchema.text());
+      output.flush();
+      return ExitCode.DONE;
+    }
+    if (model.toString().isEmpty() || out.toString().isEmpty()) {
+      spec.commandLine().getErr().println("Give a model file and --out DIR; see --help.");
+      return ExitCode.BAD_INPUT;
+    }
+    try {
+      return analyse(output);
+    } catch (BadInputException e) {
+      return refuse(e.findings());
+    }
+  }
+
+  private int refuse(List<Finding> findings) {
+    PrintWriter err = spec.commandLine().getErr();
+    findings.forEach(f -> err.println((f.isError() ? "error: " : "warning: ") + f.line()));
+    err.flush();
+    return ExitCode.BAD_INPUT;
+  }
+
+  private int analyse(PrintWriter output) throws Exception {
+    Stopwatch watch = new Stopwatch();
+    LoadedModel loaded = new ModelReader(schema()).read(model);
+    watch.lap("read_ms");
+    try (Cancellation cancellation = new Cancellation();
+        ResultFolder folder = folder()) {
+      StepFiles files = new StepFiles(folder, loaded.model().title());
+      RunProgress progress =
+          new RunProgress(spec.commandLine().getErr(), quiet, cancellation, files, noFields);
+      AnalysisResult result = run(loaded, progress);
+      watch.lapAt("prepare_ms", progress.preparedAt());
+      watch.lap("solve_ms");
+      if (cancellation.asked()) {
+        spec.commandLine().getErr().println("Cancelled; nothing was written.");
+        return ExitCode.CANCELLED;
+      }
+      write(folder, files, loaded, result);
+      watch.lap("write_ms");
+      folder.write("timing.json", watch.json());
+      folder.commit();
+      return tell(output, result);
+    } catch (UncheckedIOException e) {
+      throw unwritable(new IOException(e));
+    }
+  }
+
+  private static AnalysisResult run(LoadedModel loaded, RunProgress progress)
+      throws BadInputException {
+    try {
+      return Analysis.run(loaded.model(), progress);
+    } catch (BadInputException e) {
+      throw new BadInputException(loaded.locate(e.findings()));
+    }
+  }
+
+  private ResultFolder folder() throws BadInputException {
+    try {
+      return new ResultFolder(out);
+    } catch (IOException e) {
+      throw unwritable(e);
+    }
+  }
+
+  private BadInputException unwritable(IOException e) {
+    return new BadInputException(
+        Finding.error(
+            out.toString(),
+            "results cannot be written there: " + e.getMessage(),
+            "a folder that can be made or written to",
+            ""));
+  }
+
+  private void write(
+      ResultFolder folder, StepFiles files, LoadedModel loaded, AnalysisResult result)
+      throws IOException {
+    if (!noFields) {
+      files.finish();
+    }
+    folder.write("probes.csv", ProbeTable.write(loaded.model().probes(), result));
+    folder.write(
+        "result.json", ResultJson.write(provenance(loaded), loaded.model().probes(), result));
+  }
+
+  private static Provenance provenance(LoadedModel loaded) throws IOException {
+    String meshFile = "";
+    String meshHash = "";
+    if (loaded.model().mesh() instanceof MeshSource.File file) {
+      Path path = Path.of(file.path());
+      meshFile = String.valueOf(path.getFileName());
+      meshHash = Hash.sha256(Files.readAllBytes(path));
+    }
+    return new Provenance(
+        ProgramVersion.version(),
+        loaded.model().title(),
+        loaded.name(),
+        Hash.sha256(loaded.text().getBytes(StandardCharsets.UTF_8)),
+        meshFile,
+        meshHash);
+  }
+
+  private int tell(PrintWriter output, AnalysisResult result) {
+    if (!result.checks().isEmpty()) {
+      output.print(CheckTable.write(result.checks()));
+    }
+    result.remarks().forEach(output::println);
+    output.println(
+        (result.converged() ? "Converged: " : "NOT CONVERGED: ") + result.outcome() + ".");
+    output.println("Results are in " + out + ". " + UseNotice.TEXT);
+    output.flush();
+    if (!result.converged()) {
+      return ExitCode.NO_EQUILIBRIUM;
+    }
+    return result.expectationsMet() ? ExitCode.DONE : ExitCode.NOT_AS_EXPECTED;
+  }
+
+  private ModelSchema schema() throws InterruptedException {
+    try {
+      return schema.get();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the schema of model files cannot be read", e);
+    }
+  }
+}
