@@ -87,6 +87,11 @@ public final class DirectorMoment implements EnergyTerm {
   }
 
   @Override
+  public boolean countsFromFrames() {
+    return true;
+  }
+
+  @Override
   public String name() {
     return name;
   }

@@ -64,4 +64,12 @@ public interface EnergyTerm {
    * care. Never called within an iteration.
    */
   default void setLoadFactor(double loadFactor) {}
+
+  /**
+   * Whether the energy counts from the present frames of the tilts, so that it jumps by a constant
+   * when these are laid anew between iterations.
+   */
+  default boolean countsFromFrames() {
+    return false;
+  }
 }

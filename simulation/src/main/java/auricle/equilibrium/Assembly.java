@@ -98,6 +98,18 @@ final class Assembly {
     return sum;
   }
 
+  /** Energy of the terms that count from the present frames. */
+  double valueFromFrames(double[] u) {
+    double sum = 0;
+    for (int t = 0; t < versions.length; t++) {
+      EnergyTerm term = terms.get(t);
+      for (int i = 0; term.countsFromFrames() && i < stencils[t].length; i++) {
+        sum += term.value(i, u);
+      }
+    }
+    return sum;
+  }
+
   /**
    * Energy with gradient and, if wanted, Hessian.
    *

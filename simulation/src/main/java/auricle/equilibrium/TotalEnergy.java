@@ -29,6 +29,9 @@ public final class TotalEnergy implements SmoothFunction {
   private final double[] along;
   private double loadFactor;
 
+  /** Energy that terms counting from the frames had when the frames were laid anew. */
+  private double carried;
+
   /**
    * @param terms the energies; they are given λ
    * @param supports which unknowns are not free
@@ -77,6 +80,7 @@ public final class TotalEnergy implements SmoothFunction {
 
   private void setLoadFactorOfTerms(double lambda) {
     loadFactor = lambda;
+    carried = 0;
     for (EnergyTerm term : assembly.terms()) {
       term.setLoadFactor(lambda);
     }
@@ -160,7 +164,7 @@ public final class TotalEnergy implements SmoothFunction {
 
   @Override
   public double value(double[] x) {
-    return assembly.value(trial(x));
+    return carried + assembly.value(trial(x));
   }
 
   @Override
@@ -168,7 +172,7 @@ public final class TotalEnergy implements SmoothFunction {
     hessian.clear();
     double energy = assembly.derivatives(trial(x), hessian.values());
     supports.gather(assembly.gradient(), gradient);
-    return energy;
+    return carried + energy;
   }
 
   @Override
@@ -185,27 +189,31 @@ public final class TotalEnergy implements SmoothFunction {
   @Override
   public void settle(double[] x) {
     supports.scatter(x, u);
+    double before = assembly.valueFromFrames(u);
     frames.rebase(u);
+    carried += before - assembly.valueFromFrames(u);
     assembly.update(u);
     supports.gather(u, x);
   }
 
-  /** λ, all unknowns, then the frames. */
+  /** λ, the energy carried, all unknowns, then the frames. */
   @Override
   public double[] save() {
     double[] saved = frames.save();
-    double[] all = new double[1 + u.length + saved.length];
+    double[] all = new double[2 + u.length + saved.length];
     all[0] = loadFactor;
-    System.arraycopy(u, 0, all, 1, u.length);
-    System.arraycopy(saved, 0, all, 1 + u.length, saved.length);
+    all[1] = carried;
+    System.arraycopy(u, 0, all, 2, u.length);
+    System.arraycopy(saved, 0, all, 2 + u.length, saved.length);
     return all;
   }
 
   @Override
   public void restore(double[] saved) {
-    System.arraycopy(saved, 1, u, 0, u.length);
-    frames.restore(Arrays.copyOfRange(saved, 1 + u.length, saved.length));
+    System.arraycopy(saved, 2, u, 0, u.length);
+    frames.restore(Arrays.copyOfRange(saved, 2 + u.length, saved.length));
     setLoadFactorOfTerms(saved[0]);
+    carried = saved[1];
     assembly.update(u);
   }
 

@@ -71,6 +71,9 @@ final class Convergence {
   }
 
   private Verdict curvature() {
+    if (point.negativePivots() != 0 && point.factor().shift() == 0 && !settings.acceptUnstable()) {
+      point.factorize(false);
+    }
     WeakestMode mode = new WeakestMode(point.factor());
     double lowest = mode.eigenvalue();
     if (Math.abs(lowest) <= SINGULAR) {

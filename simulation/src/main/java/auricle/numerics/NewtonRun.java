@@ -48,7 +48,7 @@ final class NewtonRun {
 
   private NewtonIteration begin() {
     boolean checkpoint = step.atCheckpoint();
-    point.factorize(settings.acceptUnstable());
+    point.factorize(settings.acceptUnstable() || step.bold());
     ShiftedFactor f = point.factor();
     return new NewtonIteration(
         table.size(),

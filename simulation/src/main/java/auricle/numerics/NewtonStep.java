@@ -19,6 +19,10 @@ final class NewtonStep {
   private double reach;
 
   private int relaxed;
+
+  /** Whether steps are taken with K as it is, indefinite or not. */
+  private boolean bold = true;
+
   private double slope;
   private double tried;
   private double found;
@@ -42,6 +46,11 @@ final class NewtonStep {
   void checkpoint() {
     best.keep(function, x, point.value(), point.residual());
     relaxed = 0;
+  }
+
+  /** Whether the next step wants K as it is. */
+  boolean bold() {
+    return bold;
   }
 
   boolean atCheckpoint() {
@@ -83,14 +92,15 @@ final class NewtonStep {
     if (fromBest) {
       tried = 0;
     }
-    if (!point.usable() || !aim(newton)) {
+    boolean downhill = point.usable() && aim(newton);
+    if (!downhill && !(bold && Dense.finite(direction))) {
       return false;
     }
     double t = fraction();
     if (fromBest) {
       System.arraycopy(direction, 0, bestDirection, 0, x.length);
       slope = Dense.dot(direction, point.gradient());
-      tried = t;
+      tried = downhill ? t : 0;
       found = Double.POSITIVE_INFINITY;
     }
     length = t * Balance.length(function, direction);
@@ -109,9 +119,10 @@ final class NewtonStep {
   private void settle() {
     double noise = function.valueRoundOff();
     boolean level = Math.abs(point.value() - best.value()) <= noise;
-    if (Descent.enough(best.value(), slope, tried, point.value())
+    if (Descent.enough(best.value(), Math.min(slope, 0), tried, point.value())
         || (level && point.residual() < best.residual())) {
       reach = Math.max(reach, (relaxed == 0 ? 4 : 2) * length);
+      bold = true;
       checkpoint();
     } else {
       relaxed++;
@@ -131,9 +142,18 @@ final class NewtonStep {
     return Math.min(1, Math.min(trusted, function.largestStep(x, direction)));
   }
 
-  /** Back to the checkpoint, and from there down by a shorter or a stiffer step. */
+  /**
+   * Back to the checkpoint, and from there down: cautiously first, then by a shorter or a stiffer
+   * step.
+   */
   boolean retreat() {
     best.recall(function, x);
+    relaxed = 0;
+    if (bold) {
+      bold = false;
+      length = 0;
+      return point.evaluate(x);
+    }
     double t = tried > 0 ? descent.fraction(best, bestDirection, slope, tried, found, tried) : 0;
     for (int k = 0; t == 0 && k < MOST_STIFFENINGS; k++) {
       t = stiffer(k + 1);
@@ -143,6 +163,7 @@ final class NewtonStep {
     }
     length = t * Balance.length(function, bestDirection);
     reach = 2 * length;
+    bold = true;
     return land(t, bestDirection);
   }
 
