@@ -32,6 +32,7 @@ public final class LoadSteps {
   private double lambda;
   private double step;
   private double snapStep;
+  private int attempts;
 
   /**
    * @param energy at the λ and the unknowns to begin with; left at the last state at rest
@@ -95,7 +96,7 @@ public final class LoadSteps {
 
   private @Nullable LoadPath reach(double target) {
     while (lambda != target) {
-      if (states.size() + failures.size() >= settings.mostSteps()) {
+      if (attempts++ >= settings.mostSteps()) {
         return path(
             Outcome.STALLED,
             "%d load steps were not enough; at rest up to load factor %.6g"
@@ -126,7 +127,7 @@ public final class LoadSteps {
     double[] saved = energy.save();
     double length = Math.abs(next - lambda);
     StepTrial trial = attempt(next);
-    if (trial.converged() && !(trial.jumped() && length > snapStep)) {
+    if (trial.converged() && !(trial.jumped() && length > 1.01 * snapStep)) {
       accept(trial, next, length, wanted);
       return null;
     }
@@ -161,13 +162,15 @@ public final class LoadSteps {
     lambda = next;
     states.add(state);
     monitor.reached(state);
-    int iterations = trial.result().iterations().size();
+    step = nextStep(length, trial.result().iterations().size());
+  }
+
+  private double nextStep(double length, int iterations) {
     if (iterations > settings.hard()) {
-      step = Math.max(length / GROWTH, settings.smallest());
-    } else if (length > 0) {
-      step =
-          iterations <= settings.easy() ? Math.max(step, GROWTH * length) : Math.max(step, length);
+      return Math.max(length / GROWTH, settings.smallest());
     }
+    double growth = iterations > settings.easy() ? 1 : GROWTH;
+    return Math.max(step, (iterations > settings.easy() / 2 ? growth : 2 * GROWTH) * length);
   }
 
   private PathEvent snap(StepTrial trial, double next) {

@@ -7,6 +7,9 @@ import auricle.numerics.Linearisation;
  * at rest and the change of that rate since the one before (two-step Adams-Bashforth).
  */
 final class Predictor {
+  /** The change of rate counts for at most this fraction of the rate: beyond, it misleads. */
+  private static final double LARGEST_TURN = 0.1;
+
   private final TotalEnergy energy;
   private double[] rate = new double[0];
   private double[] earlierRate = new double[0];
@@ -37,10 +40,31 @@ final class Predictor {
   /** The motion over a step of λ, zero if nothing is known. */
   double[] motion(double step) {
     double[] motion = new double[energy.size()];
+    double turn = turn(step);
     for (int k = 0; k < rate.length; k++) {
-      double change = k < earlierRate.length ? (rate[k] - earlierRate[k]) / lastStep : 0;
-      motion[k] = step * (rate[k] + 0.5 * step * change);
+      motion[k] = step * (rate[k] + (turn == 0 ? 0 : turn * (rate[k] - earlierRate[k])));
     }
     return motion;
+  }
+
+  /** How much of the change of rate to count: half of what the step makes, less if that is much. */
+  private double turn(double step) {
+    if (earlierRate.length == 0 || lastStep == 0) {
+      return 0;
+    }
+    double[] change = new double[rate.length];
+    for (int k = 0; k < rate.length; k++) {
+      change[k] = rate[k] - earlierRate[k];
+    }
+    double full = 0.5 * step / lastStep;
+    return full * Math.min(1, LARGEST_TURN * length(rate) / (Math.abs(full) * length(change)));
+  }
+
+  private double length(double[] motion) {
+    double length = 0;
+    for (int k = 0; k < motion.length; k++) {
+      length = Math.max(length, Math.abs(motion[k]) * energy.unit(k));
+    }
+    return length;
   }
 }

@@ -21,10 +21,13 @@ public record StepSettings(
     int easy,
     int hard,
     int mostSteps) {
-  /** From requested value to requested value in one step where that works, else down to 1e-4. */
+  /**
+   * From requested value to requested value in one step where that works in 60 iterations, else
+   * down to steps of 1e-4.
+   */
   public static final StepSettings USUAL =
       new StepSettings(
-          NewtonSettings.USUAL,
+          NewtonSettings.USUAL.withIterations(60),
           Double.POSITIVE_INFINITY,
           1e-4,
           Double.POSITIVE_INFINITY,

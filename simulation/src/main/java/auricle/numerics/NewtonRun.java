@@ -76,14 +76,15 @@ final class NewtonRun {
   /** One step on; the result if there is none. */
   private @Nullable NewtonResult advance() {
     Convergence.Verdict verdict = convergence.judge(x);
-    if (verdict != Convergence.Verdict.GO_ON) {
-      return stationary(verdict);
-    }
     String words = point.words(convergence.tolerance());
-    if (table.size() >= settings.mostIterations()) {
+    boolean solved = verdict == Convergence.Verdict.SOLVED && step.notAbove();
+    if (!solved && table.size() >= settings.mostIterations()) {
       return giveUp(
           Outcome.STALLED,
           "not at rest after %d iterations: %s".formatted(settings.mostIterations(), words));
+    }
+    if (verdict != Convergence.Verdict.GO_ON) {
+      return stationary(verdict);
     }
     if (!step.forward(convergence.step())) {
       return giveUp(Outcome.STALLED, "no step lowers the energy any more: " + words);

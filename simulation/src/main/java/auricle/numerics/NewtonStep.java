@@ -23,6 +23,9 @@ final class NewtonStep {
   /** Whether steps are taken with K as it is, indefinite or not. */
   private boolean bold = true;
 
+  /** Whether nothing has been tried yet from the checkpoint. */
+  private boolean fresh;
+
   private double slope;
   private double tried;
   private double found;
@@ -46,6 +49,7 @@ final class NewtonStep {
   void checkpoint() {
     best.keep(function, x, point.value(), point.residual());
     relaxed = 0;
+    fresh = true;
   }
 
   /** Whether the next step wants K as it is. */
@@ -84,6 +88,9 @@ final class NewtonStep {
    * @return whether there was a way on
    */
   boolean forward(double[] newton) {
+    // once bold steps have failed, none until the curvature is positive again
+    bold |= fresh && point.negativePivots() == 0;
+    fresh = false;
     return (relaxed < mostRelaxed && relaxedStep(newton)) || retreat();
   }
 
@@ -122,7 +129,6 @@ final class NewtonStep {
     if (Descent.enough(best.value(), Math.min(slope, 0), tried, point.value())
         || (level && point.residual() < best.residual())) {
       reach = Math.max(reach, (relaxed == 0 ? 4 : 2) * length);
-      bold = true;
       checkpoint();
     } else {
       relaxed++;
@@ -163,7 +169,6 @@ final class NewtonStep {
     }
     length = t * Balance.length(function, bestDirection);
     reach = 2 * length;
-    bold = true;
     return land(t, bestDirection);
   }
 
