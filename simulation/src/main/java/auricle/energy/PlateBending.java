@@ -5,7 +5,6 @@ import auricle.mesh.Directors;
 import auricle.mesh.PlateShape;
 import auricle.mesh.RestShape;
 import auricle.mesh.Topology;
-import auricle.mesh.Unknowns;
 
 /**
  * Bending energy of the plates, one contribution a triangle: W = ½ ∫ K : D : K dA.
@@ -21,8 +20,6 @@ import auricle.mesh.Unknowns;
  * own.
  */
 public final class PlateBending implements EnergyTerm {
-  static final int SIZE = 15;
-
   private final Directors directors;
   private final int[][] stencils;
   private final double[] rest;
@@ -47,7 +44,7 @@ public final class PlateBending implements EnergyTerm {
     this.rest = new double[6 * n];
     this.form = new double[36 * n];
     for (int t = 0; t < n; t++) {
-      stencils[t] = stencil(topology, directors.unknowns(), t);
+      stencils[t] = TiltCurvature.stencil(topology, directors.unknowns(), t);
       PlateShape plate = grown.plate(t);
       double[] section = sections.section(t).turned(sections.angle(t));
       for (int g = 0; g < 3; g++) {
@@ -62,19 +59,6 @@ public final class PlateBending implements EnergyTerm {
     for (int t = 0; t < stencils.length; t++) {
       TiltCurvature.rest(start, grown, loadFactor, t, rest, 6 * t);
     }
-  }
-
-  static int[] stencil(Topology topology, Unknowns unknowns, int t) {
-    int[] stencil = new int[SIZE];
-    for (int i = 0; i < 3; i++) {
-      int vertex = topology.vertex(t, i);
-      for (int c = 0; c < 3; c++) {
-        stencil[3 * i + c] = unknowns.vertex(vertex) + c;
-      }
-      stencil[9 + 2 * i] = unknowns.director(vertex);
-      stencil[10 + 2 * i] = unknowns.director(vertex) + 1;
-    }
-    return stencil;
   }
 
   private void addForm(double[] c, double[] section, double weight, int at) {

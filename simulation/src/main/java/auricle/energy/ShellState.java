@@ -67,7 +67,7 @@ public final class ShellState {
   private void bend(int t, double[] u, double loadFactor) {
     TiltCurvature tilts = TiltCurvature.local();
     tilts.measure(
-        PlateBending.stencil(rest.topology(), directors.unknowns(), t), u, directors, false);
+        TiltCurvature.stencil(rest.topology(), directors.unknowns(), t), u, directors, false);
     double[] restTilts = new double[6];
     TiltCurvature.rest(start, rest, loadFactor, t, restTilts, 0);
     double[] k = new double[3];

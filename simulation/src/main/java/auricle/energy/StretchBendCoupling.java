@@ -67,7 +67,7 @@ public final class StretchBendCoupling implements EnergyTerm {
     restTilts[i] = new double[sides][6];
     for (int s = 0; s < sides; s++) {
       EdgeDomain.Side side = domain.sides().get(s);
-      stencils[i][s] = PlateBending.stencil(topology, directors.unknowns(), side.triangle());
+      stencils[i][s] = TiltCurvature.stencil(topology, directors.unknowns(), side.triangle());
       places[i][s] = places(side.corners(), domain.vertexCount());
       double[] mean = TiltCurvature.mean(side.plate());
       curvatureOfTilts[i][s] =
@@ -79,7 +79,7 @@ public final class StretchBendCoupling implements EnergyTerm {
   }
 
   private static int[] places(List<Integer> corners, int n) {
-    int[] places = new int[PlateBending.SIZE];
+    int[] places = new int[TiltCurvature.SIZE];
     for (int i = 0; i < 3; i++) {
       for (int c = 0; c < 3; c++) {
         places[3 * i + c] = 3 * corners.get(i) + c;
@@ -142,10 +142,10 @@ public final class StretchBendCoupling implements EnergyTerm {
     int size = domains.get(i).stencil().length;
     for (int a = 0; a < 3; a++) {
       curvature[a] += part[a];
-      for (int r = 0; slopes && r < PlateBending.SIZE; r++) {
+      for (int r = 0; slopes && r < TiltCurvature.SIZE; r++) {
         for (int k = 0; k < 6; k++) {
           slope[size * a + places[i][s][r]] +=
-              c[6 * a + k] * tilts.slope()[PlateBending.SIZE * k + r];
+              c[6 * a + k] * tilts.slope()[TiltCurvature.SIZE * k + r];
         }
       }
     }

@@ -3,6 +3,8 @@ package auricle.energy;
 import auricle.mesh.Directors;
 import auricle.mesh.PlateShape;
 import auricle.mesh.RestShape;
+import auricle.mesh.Topology;
+import auricle.mesh.Unknowns;
 import java.util.Arrays;
 
 /**
@@ -24,7 +26,10 @@ import java.util.Arrays;
  * curvature, left out as in any small-strain shell theory (Koiter 1966).
  */
 final class TiltCurvature {
-  private static final int N = PlateBending.SIZE;
+  /** Number of unknowns of a triangle. */
+  static final int SIZE = 15;
+
+  private static final int N = SIZE;
   private static final ThreadLocal<TiltCurvature> LOCAL =
       ThreadLocal.withInitial(TiltCurvature::new);
 
@@ -38,6 +43,23 @@ final class TiltCurvature {
   /** The workspace of the calling thread. */
   static TiltCurvature local() {
     return LOCAL.get();
+  }
+
+  /**
+   * The unknowns of triangle t: x, y, z of corners 0, 1, 2, then w1, w2 of their directors (15
+   * places).
+   */
+  static int[] stencil(Topology topology, Unknowns unknowns, int t) {
+    int[] stencil = new int[SIZE];
+    for (int i = 0; i < 3; i++) {
+      int vertex = topology.vertex(t, i);
+      for (int c = 0; c < 3; c++) {
+        stencil[3 * i + c] = unknowns.vertex(vertex) + c;
+      }
+      stencil[9 + 2 * i] = unknowns.director(vertex);
+      stencil[10 + 2 * i] = unknowns.director(vertex) + 1;
+    }
+    return stencil;
   }
 
   /** Rest tilts of a triangle in the order of z, between those at load factor 0 and 1. */
