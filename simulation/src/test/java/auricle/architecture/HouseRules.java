@@ -1,15 +1,13 @@
 package auricle.architecture;
 
-import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
-import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
-import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.GeneralCodingRules.ACCESS_STANDARD_STREAMS;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.AccessTarget.MethodCallTarget;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -84,8 +82,15 @@ final class HouseRules {
     return noClasses()
         .should()
         .callMethodWhere(
-            target(owner(assignableTo(Throwable.class))).and(target(name("printStackTrace"))))
+            DescribedPredicate.describe("it prints a stack trace", HouseRules::printsStackTrace))
         .because("a user is told what is wrong in words");
+  }
+
+  private static boolean printsStackTrace(JavaMethodCall call) {
+    MethodCallTarget target = call.getTarget();
+    return target.getName().equals("printStackTrace")
+        && target.getOwner().isAssignableTo(Throwable.class)
+        && target.getRawParameterTypes().isEmpty();
   }
 
   /** No energy term, nor a class within one, uses another term. */
