@@ -39,6 +39,7 @@ public final class Main {
     reading.start();
     CommandLine line = new CommandLine(new Main());
     line.addSubcommand(new AnalyseCommand(schema));
+    line.addSubcommand(new VerifyCommand(schema));
     line.setExecutionExceptionHandler(new ProgramErrors());
     line.setUsageHelpWidth(110);
     return arguments.length == 0 ? usage(line) : line.execute(arguments);
