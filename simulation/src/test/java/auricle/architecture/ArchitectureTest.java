@@ -53,4 +53,16 @@ class ArchitectureTest {
     assertTrue(sizes.median() <= 120, "median of the lines of a file: " + sizes.median());
     assertEquals(List.of(), sizes.above(500));
   }
+
+  @Test
+  void methodsAreShort() throws IOException {
+    SourceMethods methods = new SourceMethods(SOURCES, 120);
+    assertTrue(methods.shareUpTo(20) >= 0.9, "up to 20 lines: " + methods.shareUpTo(20));
+    assertEquals(List.of(), methods.tooLong());
+  }
+
+  @Test
+  void typesAndPublicMethodsAreDescribed() throws IOException {
+    assertEquals(List.of(), new SourceMethods(SOURCES, 120).undescribed());
+  }
 }

@@ -9,6 +9,7 @@ import com.tngtech.archunit.lang.ArchRule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,5 +55,20 @@ class RulesCanFailTest {
     assertEquals(2, sizes.count());
     assertEquals(501, sizes.median());
     assertEquals(1, sizes.above(500).size());
+  }
+
+  @Test
+  void longMethodsAndMissingDescriptionsAreTold(@TempDir Path folder) throws IOException {
+    String body = "{\n" + "    count++;\n".repeat(19) + "  }\n";
+    String head = "/** A type. */\npublic class Long {\n  int count;\n";
+    String described = "  /** Described. */\n  public void shorter() {}\n";
+    Files.writeString(
+        folder.resolve("Long.java"), head + described + "  public void longer() " + body + "}\n");
+    Files.writeString(folder.resolve("Bare.java"), "interface Bare {\n  void hidden();\n}\n");
+    SourceMethods methods = new SourceMethods(folder, 20);
+    assertEquals(2, methods.count());
+    assertEquals(0.5, methods.shareUpTo(20));
+    assertEquals(List.of("Long.java:6 longer: 21 lines"), methods.tooLong());
+    assertEquals(List.of("Bare.java:1 Bare", "Long.java:6 longer"), methods.undescribed());
   }
 }
