@@ -11,7 +11,8 @@ final class EquilibriumView implements ShellView {
   private final double[] u;
   private final double[] rest;
   private final double[] normals;
-  private final ShellFields fields;
+  private final ShellFields elastic;
+  private final ShellFields total;
 
   EquilibriumView(
       ShellProblem problem, EquilibriumState state, TurnTracker turns, ShellState shell) {
@@ -21,8 +22,13 @@ final class EquilibriumView implements ShellView {
     this.u = state.unknowns();
     this.rest = problem.mesh().unknowns();
     this.normals = problem.mesh().normals();
-    shell.evaluate(u, state.loadFactor());
-    this.fields = ShellFields.of(shell, problem.topology());
+    this.elastic = at(shell, state.loadFactor());
+    this.total = problem.growing() ? at(shell, 0) : elastic;
+  }
+
+  private ShellFields at(ShellState shell, double restFactor) {
+    shell.evaluate(u, restFactor);
+    return ShellFields.of(shell, problem.topology());
   }
 
   @Override
@@ -59,8 +65,13 @@ final class EquilibriumView implements ShellView {
   }
 
   @Override
-  public ShellFields fields() {
-    return fields;
+  public ShellFields elastic() {
+    return elastic;
+  }
+
+  @Override
+  public ShellFields total() {
+    return total;
   }
 
   @Override

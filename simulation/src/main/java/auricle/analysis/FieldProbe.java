@@ -17,36 +17,29 @@ final class FieldProbe {
 
   /** One number of a triangle. */
   double value(Probe.Field probe, int triangle, ShellView view) {
-    Plane tensor =
-        tensor(
-            probe.quantity(),
-            probe.face(),
-            triangle,
-            view.fields().at(triangle),
-            view.loadFactor());
+    Plane tensor = tensor(probe.quantity(), probe.face(), triangle, view);
     double turn =
         probe.axis().map(a -> directions.angle(triangle, a) - sections.angle(triangle)).orElse(0.0);
     return tensor.turned(turn).component(probe.component());
   }
 
   /** A field of a triangle in the axes of its section. */
-  Plane tensor(
-      Probe.Quantity quantity, Probe.Face face, int triangle, double[] strain, double loadFactor) {
+  Plane tensor(Probe.Quantity quantity, Probe.Face face, int triangle, ShellView view) {
     Laminate laminate = sections.laminate(triangle);
     double z = laminate.height(face);
+    double[] total = view.total().at(triangle);
+    double[] elastic = view.elastic().at(triangle);
     return switch (quantity) {
       case STRAIN ->
           new Plane(
-              strain[0] + z * strain[3],
-              strain[1] + z * strain[4],
-              (strain[2] + z * strain[5]) / 2);
+              total[0] + z * total[3], total[1] + z * total[4], (total[2] + z * total[5]) / 2);
       case STRESS -> {
-        double[] stress = laminate.stress(face, strain, loadFactor);
+        double[] stress = laminate.stress(face, elastic, view.loadFactor());
         yield new Plane(stress[0], stress[1], stress[2]);
       }
-      case FORCE -> resultant(laminate.section(), strain, 0);
-      case MOMENT -> resultant(laminate.section(), strain, 3);
-      case CURVATURE -> new Plane(strain[3], strain[4], strain[5] / 2);
+      case FORCE -> resultant(laminate.section(), elastic, 0);
+      case MOMENT -> resultant(laminate.section(), elastic, 3);
+      case CURVATURE -> new Plane(total[3], total[4], total[5] / 2);
     };
   }
 

@@ -12,7 +12,8 @@ final class LinearView implements ShellView {
   private final double[] change;
   private final double[] forces;
   private final double energy;
-  private final ShellFields fields;
+  private final ShellFields elastic;
+  private final ShellFields total;
 
   /**
    * @param change change of all unknowns
@@ -24,19 +25,20 @@ final class LinearView implements ShellView {
     this.change = change;
     this.forces = forces;
     this.energy = energy;
-    this.fields = linearised();
+    ShellState state = problem.state();
+    this.total = slope(state);
+    this.elastic =
+        problem.growing() ? total.plus(1, at(state, 0, 1)).plus(-1, at(state, 0, 0)) : total;
   }
 
   /** Strain is a curve in the unknowns: its slope at rest, by a small central difference. */
-  private ShellFields linearised() {
+  private ShellFields slope(ShellState state) {
     double largest = 1e-300;
     for (double c : change) {
       largest = Math.max(largest, Math.abs(c));
     }
     double step = SMALL * MeshSets.size(problem.mesh()) / largest;
-    ShellState state = problem.state();
-    ShellFields slope = at(state, step, 0).plus(-1, at(state, -step, 0)).times(1 / (2 * step));
-    return slope.plus(1, at(state, 0, 1)).plus(-1, at(state, 0, 0));
+    return at(state, step, 0).plus(-1, at(state, -step, 0)).times(1 / (2 * step));
   }
 
   private ShellFields at(ShellState state, double step, double loadFactor) {
@@ -93,8 +95,13 @@ final class LinearView implements ShellView {
   }
 
   @Override
-  public ShellFields fields() {
-    return fields;
+  public ShellFields elastic() {
+    return elastic;
+  }
+
+  @Override
+  public ShellFields total() {
+    return total;
   }
 
   @Override

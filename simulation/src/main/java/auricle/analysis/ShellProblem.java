@@ -156,6 +156,11 @@ final class ShellProblem {
     return start.clone();
   }
 
+  /** Whether the rest shape changes with the load factor. */
+  boolean growing() {
+    return rest.grown() != rest.start();
+  }
+
   /** Strain and curvature at given unknowns, with the directors as they are. */
   ShellState state() {
     return new ShellState(rest.start(), rest.grown(), directors, sections);

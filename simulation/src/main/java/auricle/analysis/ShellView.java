@@ -17,8 +17,11 @@ interface ShellView {
   /** Force that supports exert on a vertex, N, component c. */
   double reaction(int vertex, int c);
 
-  /** Strain and curvature of all triangles. */
-  ShellFields fields();
+  /** Strain and change of curvature against the rest shape of the moment: what makes stress. */
+  ShellFields elastic();
+
+  /** Strain and change of curvature against the mesh: what is seen. */
+  ShellFields total();
 
   /** Energy of everything, mJ. */
   double energy();

@@ -90,7 +90,7 @@ final class Snapshots {
   }
 
   private Plane at(ShellView view, int t, Probe.Quantity quantity, Probe.Face face) {
-    return problem.fields().tensor(quantity, face, t, view.fields().at(t), view.loadFactor());
+    return problem.fields().tensor(quantity, face, t, view);
   }
 
   private static FieldData field(String name, int components, int places, PerPlace value) {
