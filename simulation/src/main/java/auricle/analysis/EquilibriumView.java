@@ -15,7 +15,11 @@ final class EquilibriumView implements ShellView {
   private final ShellFields total;
 
   EquilibriumView(
-      ShellProblem problem, EquilibriumState state, TurnTracker turns, ShellState shell) {
+      ShellProblem problem,
+      EquilibriumState state,
+      TurnTracker turns,
+      ShellState shell,
+      ShellState seen) {
     this.problem = problem;
     this.state = state;
     this.turns = turns;
@@ -23,7 +27,7 @@ final class EquilibriumView implements ShellView {
     this.rest = problem.mesh().unknowns();
     this.normals = problem.mesh().normals();
     this.elastic = at(shell, state.loadFactor());
-    this.total = problem.growing() ? at(shell, 0) : elastic;
+    this.total = problem.growing() ? at(seen, 1) : elastic;
   }
 
   private ShellFields at(ShellState shell, double restFactor) {

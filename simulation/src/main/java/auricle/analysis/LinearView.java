@@ -26,9 +26,9 @@ final class LinearView implements ShellView {
     this.forces = forces;
     this.energy = energy;
     ShellState state = problem.state();
-    this.total = slope(state);
+    this.total = slope(problem.seen());
     this.elastic =
-        problem.growing() ? total.plus(1, at(state, 0, 1)).plus(-1, at(state, 0, 0)) : total;
+        problem.growing() ? slope(state).plus(1, at(state, 0, 1)).plus(-1, at(state, 0, 0)) : total;
   }
 
   /** Strain is a curve in the unknowns: its slope at rest, by a small central difference. */

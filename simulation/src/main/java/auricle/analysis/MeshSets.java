@@ -52,8 +52,12 @@ final class MeshSets {
     int before = findings.list().size();
     MeshSet set = resolve(selector);
     if (set.isEmpty() && findings.list().size() == before) {
+      Selector empty = selector;
+      if (selector instanceof Selector.Named s && named.containsKey(s.name())) {
+        empty = named.getOrDefault(s.name(), selector);
+      }
       findings.error(
-          selector.at(),
+          empty.at(),
           "nothing of the mesh is selected",
           "at least one vertex",
           "Look at the coordinates and tolerances of the selector.");

@@ -19,9 +19,9 @@ final class RigidMotions {
           "move along x",
           "move along y",
           "move along z",
-          "turn about x",
-          "turn about y",
-          "turn about z");
+          "turn about an axis along x",
+          "turn about an axis along y",
+          "turn about an axis along z");
 
   private final ShellMesh mesh;
   private final double size;
@@ -95,38 +95,61 @@ final class RigidMotions {
   }
 
   private String free(double least) {
+    double[][] turns = copy();
+    boolean[] done = new boolean[6];
+    for (int i = 0; i < 3; i++) {
+      // a turn about an axis anywhere is one about the middle and a move: moves are eliminated
+      eliminate(turns, done, pivot(turns, done, 3), least);
+    }
     List<String> names = new ArrayList<>();
     for (int i = 0; i < 6; i++) {
-      if (gram[i][i] <= least) {
+      if ((i < 3 ? gram : turns)[i][i] <= least) {
         names.add(NAMES.get(i));
       }
     }
     return names.isEmpty() ? "moves and turns combined" : "it can " + String.join(", ", names);
   }
 
-  /** Number of pivots above a limit, by Cholesky with full pivoting. */
-  private int rank(double least) {
+  private double[][] copy() {
     double[][] a = new double[6][];
     for (int i = 0; i < 6; i++) {
       a[i] = gram[i].clone();
     }
-    boolean[] done = new boolean[6];
-    for (int rank = 0; rank < 6; rank++) {
-      int pivot = -1;
-      for (int i = 0; i < 6; i++) {
-        pivot = !done[i] && (pivot < 0 || a[i][i] > a[pivot][pivot]) ? i : pivot;
-      }
-      if (!(a[pivot][pivot] > least)) {
-        return rank;
-      }
-      done[pivot] = true;
-      for (int i = 0; i < 6; i++) {
-        double factor = done[i] ? 0 : a[i][pivot] / a[pivot][pivot];
-        for (int j = 0; j < 6; j++) {
-          a[i][j] -= factor * a[pivot][j];
-        }
+    return a;
+  }
+
+  /** The largest diagonal entry not done yet, among the first few. */
+  private static int pivot(double[][] a, boolean[] done, int first) {
+    int pivot = -1;
+    for (int i = 0; i < first; i++) {
+      pivot = !done[i] && (pivot < 0 || a[i][i] > a[pivot][pivot]) ? i : pivot;
+    }
+    return pivot;
+  }
+
+  /** Takes a pivot out of the rest, unless it is nothing. */
+  private static boolean eliminate(double[][] a, boolean[] done, int pivot, double least) {
+    done[pivot] = true;
+    if (!(a[pivot][pivot] > least)) {
+      return false;
+    }
+    for (int i = 0; i < 6; i++) {
+      double factor = done[i] ? 0 : a[i][pivot] / a[pivot][pivot];
+      for (int j = 0; j < 6; j++) {
+        a[i][j] -= factor * a[pivot][j];
       }
     }
-    return 6;
+    return true;
+  }
+
+  /** Number of pivots above a limit, by elimination with full pivoting. */
+  private int rank(double least) {
+    double[][] a = copy();
+    boolean[] done = new boolean[6];
+    int rank = 0;
+    while (rank < 6 && eliminate(a, done, pivot(a, done, 6), least)) {
+      rank++;
+    }
+    return rank;
   }
 }

@@ -161,7 +161,12 @@ final class ShellProblem {
     return rest.grown() != rest.start();
   }
 
-  /** Strain and curvature at given unknowns, with the directors as they are. */
+  /** Strain and curvature against the mesh, with the directors as they are. */
+  ShellState seen() {
+    return new ShellState(rest.start(), directors, sections);
+  }
+
+  /** Strain and curvature against the rest shape, with the directors as they are. */
   ShellState state() {
     return new ShellState(rest.start(), rest.grown(), directors, sections);
   }

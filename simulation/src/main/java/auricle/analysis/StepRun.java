@@ -22,6 +22,7 @@ final class StepRun implements StepMonitor {
   private final AnalysisWatcher watcher;
   private final TurnTracker turns;
   private final ShellState shell;
+  private final ShellState seen;
   private final List<StepResult> steps = new ArrayList<>();
 
   StepRun(ShellProblem problem, AnalysisWatcher watcher) {
@@ -29,6 +30,7 @@ final class StepRun implements StepMonitor {
     this.watcher = watcher;
     this.turns = new TurnTracker(problem.directors(), problem.probes(), problem.start());
     this.shell = problem.state();
+    this.seen = problem.seen();
   }
 
   /** Follows a plan that is not linear. */
@@ -106,7 +108,7 @@ final class StepRun implements StepMonitor {
   public void reached(EquilibriumState state) {
     turns.follow(state.unknowns());
     if (state.requested()) {
-      EquilibriumView view = new EquilibriumView(problem, state, turns, shell);
+      EquilibriumView view = new EquilibriumView(problem, state, turns, shell, seen);
       StepResult step =
           new StepResult(
               steps.size() + 1,

@@ -7,14 +7,16 @@ import java.util.List;
 public final class Findings {
   private final List<Finding> list = new ArrayList<>();
 
-  /** Adds a finding. */
+  /** Adds a finding, unless the same is there already. */
   public void add(Finding finding) {
-    list.add(finding);
+    if (!list.contains(finding)) {
+      list.add(finding);
+    }
   }
 
   /** Adds several findings. */
   public void addAll(Iterable<Finding> findings) {
-    findings.forEach(list::add);
+    findings.forEach(this::add);
   }
 
   /** Adds a finding that stops the work. */

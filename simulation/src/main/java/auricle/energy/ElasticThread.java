@@ -73,7 +73,8 @@ public final class ElasticThread implements EnergyTerm {
 
   /** From now on pulled at λ times the given tension, N, whatever the length. */
   public void pull(double tension_N) {
-    follow(lambda -> new ThreadLaw.ConstantPull(lambda * tension_N));
+    // a predictor may look a little below zero
+    follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, lambda * tension_N)));
   }
 
   private void follow(DoubleFunction<ThreadLaw> laws) {
