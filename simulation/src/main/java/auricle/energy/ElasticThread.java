@@ -71,10 +71,15 @@ public final class ElasticThread implements EnergyTerm {
     follow(lambda -> new ThreadLaw.Elastic(axialStiffness, from_mm + lambda * (to_mm - from_mm)));
   }
 
-  /** From now on pulled at λ times the given tension, N, whatever the length. */
+  /**
+   * From now on pulled at λ times the given tension, N, whatever the length.
+   *
+   * @throws IllegalArgumentException if the tension is negative or not finite
+   */
   public void pull(double tension_N) {
+    double full = new ThreadLaw.ConstantPull(tension_N).tension_N();
     // a predictor may look a little below zero
-    follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, lambda * tension_N)));
+    follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, lambda * full)));
   }
 
   private void follow(DoubleFunction<ThreadLaw> laws) {

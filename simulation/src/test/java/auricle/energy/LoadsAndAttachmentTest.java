@@ -25,7 +25,7 @@ class LoadsAndAttachmentTest {
     ElasticAttachment bed =
         new ElasticAttachment(
             "bed", new int[] {2, 5}, new double[] {0.5, 2}, normals, flat, 3, 0.25);
-    TermCheck.assertExact(bed, u);
+    EnergyTermContract.assertExact(bed, u);
     double[] moved = flat.clone();
     moved[6] += 0.1;
     moved[8] += 0.2;
@@ -53,7 +53,7 @@ class LoadsAndAttachmentTest {
             .onVolume(all, 0.8, new double[] {1, 0, 0})
             .onVertex(7, new double[] {0, 0, -1})
             .build("loads");
-    TermCheck.assertExact(load, u);
+    EnergyTermContract.assertExact(load, u);
     assertArrayEquals(new double[] {7.2, 6, 3.5}, load.resultant(), 1e-12);
     assertEquals(0, Shapes.energy(load, flat));
     double full = Shapes.energy(load, u);
@@ -65,7 +65,7 @@ class LoadsAndAttachmentTest {
   void pointForceOffTheSurfaceIsExactAndTurnsThePlate() {
     SurfacePoint point = new SurfacePoint(mesh, 4, 0.2, 0.5, 1.5);
     PointForce force = new PointForce("pull", point, flat, new double[] {1, 0.5, -2});
-    TermCheck.assertExact(force, u);
+    EnergyTermContract.assertExact(force, u);
     double[] gradient = Shapes.gradient(force, u);
     double[] moment = new double[3];
     for (int v = 0; v < mesh.vertexCount(); v++) {
@@ -95,8 +95,8 @@ class LoadsAndAttachmentTest {
     int[] faces = IntStream.range(0, 8).toArray();
     FollowerPressure a = new FollowerPressure("p", body, faces, rest, 3, new double[3]);
     FollowerPressure b = new FollowerPressure("p", body, faces, rest, 3, new double[] {5, -2, 1});
-    TermCheck.assertExact(a, now);
-    TermCheck.assertExact(b, now);
+    EnergyTermContract.assertExact(a, now);
+    EnergyTermContract.assertExact(b, now);
     assertArrayEquals(Shapes.gradient(a, now), Shapes.gradient(b, now), 1e-13);
     assertArrayEquals(facePush(body, now, 3), Shapes.gradient(a, now), 1e-14);
     assertEquals(-1, a.firstLooseEdge(new boolean[rest.length]));

@@ -82,4 +82,13 @@ final class Shapes {
     }
     return all;
   }
+
+  /** The largest size of a number. */
+  static double largest(double[] values) {
+    double largest = 0;
+    for (double v : values) {
+      largest = Math.max(largest, Math.abs(v));
+    }
+    return largest;
+  }
 }

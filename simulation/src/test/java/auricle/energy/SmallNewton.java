@@ -26,7 +26,7 @@ final class SmallNewton {
         term.update(u);
         assemble(term, u, gradient, hessian);
       }
-      if (TermCheck.largest(gradient) < tolerance) {
+      if (Shapes.largest(gradient) < tolerance) {
         return iteration;
       }
       System.arraycopy(lower(u, descent(hessian, gradient), terms), 0, u, 0, u.length);
