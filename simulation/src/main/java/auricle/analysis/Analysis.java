@@ -77,7 +77,7 @@ public final class Analysis {
     return result(problem, view.isPresent(), reason, List.of(), List.of(step));
   }
 
-  private AnalysisResult nonlinear(ShellProblem problem, StepRun run) {
+  private AnalysisResult nonlinear(ShellProblem problem, StepRun run) throws BadInputException {
     StepRun.Ending ending = run.run(model.solve());
     return result(
         problem,

@@ -33,12 +33,13 @@ final class ShellProblem {
   private final FieldProbe fields;
   private final MeshSets sets;
   private final double[] start;
+  private final Findings findings;
 
   /**
    * @throws BadInputException with all that is wrong in the model
    */
   ShellProblem(Model model) throws BadInputException {
-    Findings findings = new Findings();
+    findings = new Findings();
     mesh = MeshLoader.load(model.mesh());
     Optional<ShellMesh> other = Optional.empty();
     if (model.restShape().isPresent()) {
@@ -145,6 +146,11 @@ final class ShellProblem {
 
   FieldProbe fields() {
     return fields;
+  }
+
+  /** What the sets have found wrong so far. */
+  List<Finding> setFindings() {
+    return findings.list();
   }
 
   MeshSets sets() {

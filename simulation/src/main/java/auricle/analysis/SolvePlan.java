@@ -1,6 +1,7 @@
 package auricle.analysis;
 
 import java.util.List;
+import java.util.Optional;
 
 /** How the equilibrium is followed. */
 public sealed interface SolvePlan {
@@ -14,48 +15,55 @@ public sealed interface SolvePlan {
    * Large displacements at given load factors, in the order given.
    *
    * @param factors load factors, at least one
+   * @param acceptUnstable whether an equilibrium that is not stable counts as found
    * @param limits when to stop iterating
    */
-  record LoadSteps(String at, List<Double> factors, Limits limits) implements SolvePlan {}
+  record LoadSteps(String at, List<Double> factors, boolean acceptUnstable, Limits limits)
+      implements SolvePlan {}
 
   /**
-   * Large displacements along the equilibrium path by arc length, past limit points, until one of
-   * the ends is reached.
+   * Large displacements along the equilibrium path by arc length, past limit points; every state is
+   * told.
    *
-   * @param firstFactor load factor of the first step
    * @param lastFactor end: a load factor, or NaN
-   * @param probe name of a displacement probe whose value ends the path, or empty
-   * @param probeEnd that value
-   * @param mostSteps end: number of steps
-   * @param largestFactorStep bound on the change of the load factor in a step, or NaN
+   * @param until end: a displacement, or nothing
+   * @param mostSteps at most so many steps; the end, if there is no other
+   * @param arc size of steps
    */
   record Path(
-      String at,
-      double firstFactor,
-      double lastFactor,
-      String probe,
-      double probeEnd,
-      int mostSteps,
-      double largestFactorStep,
-      Limits limits)
+      String at, double lastFactor, Optional<Control> until, int mostSteps, Arc arc, Limits limits)
       implements SolvePlan {}
 
   /**
-   * Large displacements at given displacements of one place; the load factor follows.
+   * Large displacements at given displacements of one vertex; the load factor follows.
    *
-   * @param where the place; the mean of its vertices is controlled
-   * @param direction any length
-   * @param values_mm displacements in order
+   * @param places where the vertex shall come, in order
    */
-  record DisplacementSteps(
-      String at, Selector where, Triple direction, List<Double> values_mm, Limits limits)
+  record DisplacementSteps(String at, List<Control> places, Arc arc, Limits limits)
       implements SolvePlan {}
+
+  /**
+   * A displacement of a vertex.
+   *
+   * @param where the vertex; of several, that of lowest number
+   * @param direction along x, y or z
+   * @param value_mm displacement along it
+   */
+  record Control(String at, Selector where, Triple direction, double value_mm) {}
+
+  /**
+   * Steps along a path, as the largest motion of a vertex expected.
+   *
+   * @param first_mm first step; NaN for the usual
+   * @param largest_mm largest step; NaN for the usual
+   */
+  record Arc(double first_mm, double largest_mm) {}
 
   /**
    * When to stop iterating.
    *
    * @param tolerance relative residual
-   * @param mostIterations per step
+   * @param mostIterations per step; along a path, no more than 20 are tried
    */
   record Limits(double tolerance, int mostIterations) {}
 }

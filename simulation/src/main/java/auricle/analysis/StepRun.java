@@ -1,9 +1,12 @@
 package auricle.analysis;
 
+import auricle.diagnostics.BadInputException;
 import auricle.energy.ShellState;
 import auricle.equilibrium.EquilibriumState;
 import auricle.equilibrium.LoadPath;
 import auricle.equilibrium.LoadSteps;
+import auricle.equilibrium.PathEvent;
+import auricle.equilibrium.PathFollowing;
 import auricle.equilibrium.StepMonitor;
 import auricle.equilibrium.StepSettings;
 import auricle.equilibrium.TotalEnergy;
@@ -24,6 +27,8 @@ final class StepRun implements StepMonitor {
   private final ShellState shell;
   private final ShellState seen;
   private final List<StepResult> steps = new ArrayList<>();
+  private boolean everyState;
+  private int states;
 
   StepRun(ShellProblem problem, AnalysisWatcher watcher) {
     this.problem = problem;
@@ -33,23 +38,53 @@ final class StepRun implements StepMonitor {
     this.seen = problem.seen();
   }
 
-  /** Follows a plan that is not linear. */
-  Ending run(SolvePlan plan) {
-    if (plan instanceof SolvePlan.LoadSteps steps) {
-      return loadSteps(steps);
+  /**
+   * Follows a plan that is not linear.
+   *
+   * @throws BadInputException if the plan cannot be followed on this mesh
+   */
+  Ending run(SolvePlan plan) throws BadInputException {
+    if (plan instanceof SolvePlan.LoadSteps p) {
+      return loadSteps(p);
+    } else if (plan instanceof SolvePlan.DisplacementSteps p) {
+      return path(new PathPlan(problem, p));
+    } else if (plan instanceof SolvePlan.Path p) {
+      return path(new PathPlan(problem, p));
     }
-    throw new IllegalStateException("no solver for " + plan);
+    throw new IllegalStateException("a linear plan has no steps");
   }
 
   private Ending loadSteps(SolvePlan.LoadSteps plan) {
-    TotalEnergy energy = problem.energy(problem.supports());
     double[] factors = distinct(plan.factors());
-    LoadPath path = new LoadSteps(energy, settings(plan.limits()), this).run(factors);
+    TotalEnergy energy = problem.energy(problem.supports());
+    LoadPath path =
+        new LoadSteps(energy, settings(plan.limits(), plan.acceptUnstable()), this).run(factors);
     if (path.outcome() != Outcome.CONVERGED && steps.size() < factors.length) {
       fail(factors[steps.size()], path);
     }
-    return new Ending(
-        path.outcome(), path.reason(), path.events().stream().map(e -> e.words()).toList());
+    return Ending.of(path);
+  }
+
+  private Ending path(PathPlan plan) {
+    everyState = plan.everyState();
+    TotalEnergy energy = problem.energy(problem.supports());
+    LoadPath path =
+        new PathFollowing(energy, plan.settings(), this).run(plan.end(), plan.outputs());
+    boolean ranItsSteps =
+        plan.open() && path.outcome() == Outcome.STALLED && states > plan.settings().mostSteps();
+    if (ranItsSteps) {
+      return new Ending(Outcome.CONVERGED, "followed for the steps asked for", Ending.words(path));
+    }
+    boolean missed = !plan.everyState() && steps.size() < plan.outputs().size();
+    if (path.outcome() != Outcome.CONVERGED || missed) {
+      fail(Double.NaN, path);
+    }
+    return missed && path.outcome() == Outcome.CONVERGED
+        ? new Ending(
+            Outcome.STALLED,
+            "not every displacement was reached: " + path.failures(),
+            Ending.words(path))
+        : Ending.of(path);
   }
 
   /**
@@ -59,11 +94,20 @@ final class StepRun implements StepMonitor {
    * @param reason in words
    * @param remarks snaps and limit points
    */
-  record Ending(Outcome outcome, String reason, List<String> remarks) {}
+  record Ending(Outcome outcome, String reason, List<String> remarks) {
+    static Ending of(LoadPath path) {
+      return new Ending(path.outcome(), path.reason(), words(path));
+    }
 
-  private StepSettings settings(SolvePlan.Limits limits) {
+    static List<String> words(LoadPath path) {
+      return path.events().stream().map(PathEvent::words).toList();
+    }
+  }
+
+  private StepSettings settings(SolvePlan.Limits limits, boolean acceptUnstable) {
     NewtonSettings newton =
         NewtonSettings.USUAL
+            .acceptingUnstable(acceptUnstable)
             .withResidualTolerance(limits.tolerance())
             .withIterations(limits.mostIterations());
     double largest =
@@ -107,7 +151,8 @@ final class StepRun implements StepMonitor {
   @Override
   public void reached(EquilibriumState state) {
     turns.follow(state.unknowns());
-    if (state.requested()) {
+    states++;
+    if (state.requested() || (everyState && states > 1)) {
       EquilibriumView view = new EquilibriumView(problem, state, turns, shell, seen);
       StepResult step =
           new StepResult(

@@ -19,30 +19,40 @@ final class SolveEntries {
     Entry e = solve.only();
     return switch (solve.onlyKey()) {
       case "linear" -> new SolvePlan.Linear(e.at());
-      case "load_steps" -> new SolvePlan.LoadSteps(e.at(), factors(e), limits(e));
+      case "load_steps" ->
+          new SolvePlan.LoadSteps(e.at(), factors(e), e.flag("accept_unstable"), limits(e));
       case "displacement_steps" ->
-          new SolvePlan.DisplacementSteps(
-              e.at(),
-              SelectorEntries.where(e),
-              e.get("direction").direction(),
-              listed(e, "values_mm"),
-              limits(e));
+          new SolvePlan.DisplacementSteps(e.at(), places(e), arc(e), limits(e));
       case "path" -> path(e);
       default -> throw new IllegalStateException("no reader for " + e.at());
     };
   }
 
-  private static SolvePlan path(Entry e) {
-    Entry until = e.get("until");
+  private SolvePlan path(Entry e) {
+    if (e.has("last_factor") && e.has("until")) {
+      findings.error(e.at(), "last_factor beside until", "one end", "");
+    }
     return new SolvePlan.Path(
         e.at(),
-        e.number("first_factor", 0.05),
         e.number("last_factor", Double.NaN),
-        until.text("probe"),
-        until.number("value_mm", Double.NaN),
-        e.integer("most_steps", 200),
-        e.number("largest_factor_step", Double.NaN),
+        e.find("until").map(u -> control(u, u.number("value_mm"))),
+        e.integer("most_steps", 1000),
+        arc(e),
         limits(e));
+  }
+
+  private List<SolvePlan.Control> places(Entry e) {
+    return listed(e, "values_mm").stream().map(value -> control(e, value)).toList();
+  }
+
+  private static SolvePlan.Control control(Entry e, double value_mm) {
+    return new SolvePlan.Control(
+        e.at(), SelectorEntries.where(e), e.get("direction").direction(), value_mm);
+  }
+
+  private static SolvePlan.Arc arc(Entry e) {
+    return new SolvePlan.Arc(
+        e.number("first_step_mm", Double.NaN), e.number("largest_step_mm", Double.NaN));
   }
 
   private List<Double> factors(Entry e) {
