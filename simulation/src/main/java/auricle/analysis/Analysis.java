@@ -1,6 +1,7 @@
 package auricle.analysis;
 
 import auricle.diagnostics.BadInputException;
+import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
 import auricle.numerics.Outcome;
 import java.util.ArrayList;
@@ -36,6 +37,7 @@ public final class Analysis {
     Findings findings = new Findings();
     checks.validate(model.expectations(), findings);
     ShellProblem problem = problem(findings);
+    problem.findings().forEach(watcher::warned);
     watcher.prepared(problem.size());
     return model.solve() instanceof SolvePlan.Linear
         ? linear(problem)
@@ -93,12 +95,14 @@ public final class Analysis {
       String outcome,
       List<String> remarks,
       List<StepResult> steps) {
+    List<String> all = new ArrayList<>(problem.findings().stream().map(Finding::line).toList());
+    all.addAll(remarks);
     return new AnalysisResult(
         converged,
         outcome,
-        List.copyOf(remarks),
+        List.copyOf(all),
         problem.size(),
-        List.copyOf(new ArrayList<>(steps)),
+        List.copyOf(steps),
         checks.results(model.expectations(), steps));
   }
 }

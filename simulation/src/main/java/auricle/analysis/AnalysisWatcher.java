@@ -1,5 +1,6 @@
 package auricle.analysis;
 
+import auricle.diagnostics.Finding;
 import java.util.function.Supplier;
 
 /** Follows a run and may end it. Called from the solving thread. */
@@ -11,6 +12,9 @@ public interface AnalysisWatcher {
   default boolean cancelled() {
     return false;
   }
+
+  /** Something in the input is doubtful. */
+  default void warned(Finding finding) {}
 
   /** The model is ready to be solved. */
   default void prepared(AnalysisResult.Size size) {}

@@ -48,7 +48,7 @@ final class PathPlan {
   private PathLevel level(SolvePlan.Control control) {
     int[] vertices = problem.sets().find(control.where()).vertices();
     int vertex = vertices.length == 0 ? 0 : vertices[0];
-    problem.setFindings().forEach(findings::add);
+    problem.findings().forEach(findings::add);
     double[] d = problem.sets().unit(control.at() + "/direction", control.direction());
     for (int c = 0; c < 3; c++) {
       if (Math.abs(d[c]) > AXIS) {

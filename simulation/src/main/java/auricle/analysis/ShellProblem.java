@@ -40,10 +40,11 @@ final class ShellProblem {
    */
   ShellProblem(Model model) throws BadInputException {
     findings = new Findings();
-    mesh = MeshLoader.load(model.mesh());
+    mesh = MeshLoader.load(model.mesh(), findings);
     Optional<ShellMesh> other = Optional.empty();
     if (model.restShape().isPresent()) {
-      other = Optional.of(matching(MeshLoader.load(model.restShape().get()), mesh, model));
+      other =
+          Optional.of(matching(MeshLoader.load(model.restShape().get(), findings), mesh, model));
     }
     directors = mesh.directors();
     sets = new MeshSets(mesh, model.sets(), findings);
@@ -148,8 +149,8 @@ final class ShellProblem {
     return fields;
   }
 
-  /** What the sets have found wrong so far. */
-  List<Finding> setFindings() {
+  /** What was found wrong or doubtful so far. */
+  List<Finding> findings() {
     return findings.list();
   }
 

@@ -4,6 +4,7 @@ import auricle.analysis.AnalysisResult;
 import auricle.analysis.AnalysisWatcher;
 import auricle.analysis.ShellSnapshot;
 import auricle.analysis.StepResult;
+import auricle.diagnostics.Finding;
 import auricle.report.StepFiles;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -39,6 +40,12 @@ final class RunProgress implements AnalysisWatcher {
   @Override
   public boolean cancelled() {
     return cancellation.asked();
+  }
+
+  @Override
+  public void warned(Finding finding) {
+    out.println("warning: " + finding.line());
+    out.flush();
   }
 
   @Override

@@ -165,6 +165,34 @@ class AnalyseCommandTest {
     }
   }
 
+  private static final String MESH_MODEL =
+      GOOD.replace("{strip: {length_mm: 10, width_mm: 1, divisions: [10, 1]}}", "{file: m.obj}")
+          .replace("where: start", "where: {plane: {point_mm: [0, 0, 0], normal: x}}")
+          .replace("where: end", "where: {plane: {point_mm: [2, 0, 0], normal: x}}")
+          .replace("[0, 0, 4]", "[0, 0, 0.1]");
+
+  private static final String MESH =
+      "v 0 0 0\nv 1 0 0\nv 2 0 0\nv 0 1 0\nv 1 1 0\nv 2 1 0\n"
+          + "f 1 2 5\nf 1 5 4\nf 2 3 6\nf 2 6 5\n";
+
+  @Test
+  void aMeshFileIsReadFromBesideTheModelAndHashed() throws Exception {
+    Files.writeString(folder.resolve("m.obj"), MESH);
+    assertEquals(0, analyse(MESH_MODEL));
+    assertTrue(result("result.json").contains("\"mesh_file\" : \"m.obj\""));
+    assertTrue(result("result.json").contains("\"mesh_sha256\""));
+  }
+
+  @Test
+  void badMeshFilesEndWithTwo() throws Exception {
+    assertEquals(2, analyse(MESH_MODEL));
+    for (String bad : List.of("", MESH.replace("v 1 0 0", "v nan 0 0"), MESH + "f 1 5 4\n")) {
+      Files.writeString(folder.resolve("m.obj"), bad);
+      assertEquals(2, analyse(MESH_MODEL), bad);
+    }
+    assertEquals(List.of("m.obj"), left());
+  }
+
   @Test
   void helpSaysWhatItIsFor() {
     PrintStream before = System.out;
