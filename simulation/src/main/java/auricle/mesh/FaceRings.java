@@ -1,6 +1,5 @@
 package auricle.mesh;
 
-import auricle.geometry.Vectors;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -10,7 +9,6 @@ import java.util.TreeSet;
 
 /** Triangles about a vertex, ring by ring, without stepping over a crease. */
 final class FaceRings {
-  private final double[] x;
   private final Topology topology;
   private final boolean[] crease;
 
@@ -20,7 +18,6 @@ final class FaceRings {
   private final int[] triangles;
 
   FaceRings(double[] x, Topology topology, double creaseAngle) {
-    this.x = x;
     this.topology = topology;
     this.start = new int[topology.vertexCount() + 1];
     int corners = 3 * topology.triangleCount();
@@ -37,22 +34,8 @@ final class FaceRings {
     }
     this.crease = new boolean[topology.edgeCount()];
     for (int e = 0; e < crease.length; e++) {
-      crease[e] = !topology.isBoundary(e) && turn(e) > creaseAngle;
+      crease[e] = Creases.turn(x, topology, e) > creaseAngle;
     }
-  }
-
-  private double turn(int edge) {
-    double[] left = faceNormal(topology.leftTriangle(edge));
-    double[] right = faceNormal(topology.rightTriangle(edge));
-    return Math.atan2(Vectors.norm(Vectors.cross(left, right)), Vectors.dot(left, right));
-  }
-
-  /** Unit normal of a triangle. */
-  double[] faceNormal(int t) {
-    double[] p = Vectors.at(x, 3 * topology.vertex(t, 0));
-    double[] a = Vectors.subtract(Vectors.at(x, 3 * topology.vertex(t, 1)), p);
-    double[] b = Vectors.subtract(Vectors.at(x, 3 * topology.vertex(t, 2)), p);
-    return Vectors.unit(Vectors.cross(a, b));
   }
 
   /** The triangles at a vertex, in groups that hang together without a crease. */

@@ -46,7 +46,12 @@ public final class MeshImport {
     FaceCheck.shapes(raw, triangles, where, findings);
     new JoinCheck(raw, triangles, where, findings).run();
     int[] number = numbering(raw, triangles, where, findings);
-    return findings.hasErrors() ? Optional.empty() : Optional.of(mesh(raw, triangles, number));
+    if (findings.hasErrors()) {
+      return Optional.empty();
+    }
+    ShellMesh mesh = mesh(raw, triangles, number);
+    Creases.warn(mesh, where, findings);
+    return Optional.of(mesh);
   }
 
   /** New number of each vertex, -1 for those that no face uses. */

@@ -1,11 +1,11 @@
 package auricle.mesh;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apache.commons.math3.util.ResizableDoubleArray;
 
 /**
  * A mesh as a file gives it, with nothing checked: any coordinate may be NaN, any corner may name a
@@ -13,15 +13,13 @@ import java.util.TreeMap;
  */
 public final class RawMesh {
   private final double[] positions;
-  private final int[] corners;
-  private final int[] faceStart;
+  private final List<int[]> faces;
   private final int firstNumber;
   private final Map<String, List<Integer>> groups;
 
   private RawMesh(Builder b) {
-    this.positions = Arrays.copyOf(b.positions, 3 * b.vertices);
-    this.corners = Arrays.copyOf(b.corners, b.faceStart[b.faces]);
-    this.faceStart = Arrays.copyOf(b.faceStart, b.faces + 1);
+    this.positions = b.positions.getElements();
+    this.faces = List.copyOf(b.faces);
     this.firstNumber = b.firstNumber;
     this.groups = Collections.unmodifiableMap(b.groups);
   }
@@ -42,7 +40,7 @@ public final class RawMesh {
 
   /** Number of faces, of any number of corners. */
   public int faceCount() {
-    return faceStart.length - 1;
+    return faces.size();
   }
 
   /** Coordinate c (0, 1, 2) of a vertex, mm. */
@@ -57,12 +55,12 @@ public final class RawMesh {
 
   /** Number of corners of a face. */
   public int cornerCount(int face) {
-    return faceStart[face + 1] - faceStart[face];
+    return faces.get(face).length;
   }
 
   /** Vertex at a corner of a face, counted from 0 here whatever the file does. */
   public int corner(int face, int corner) {
-    return corners[faceStart[face] + corner];
+    return faces.get(face)[corner];
   }
 
   /** Faces of each named group, ascending. */
@@ -78,11 +76,8 @@ public final class RawMesh {
   /** Gathers a mesh; grows with what is really added, never ahead of it. */
   public static final class Builder {
     private final int firstNumber;
-    private double[] positions = new double[96];
-    private int[] corners = new int[96];
-    private int[] faceStart = new int[32];
-    private int vertices;
-    private int faces;
+    private final ResizableDoubleArray positions = new ResizableDoubleArray();
+    private final List<int[]> faces = new ArrayList<>();
     private final Map<String, List<Integer>> groups = new TreeMap<>();
 
     private Builder(int firstNumber) {
@@ -91,42 +86,32 @@ public final class RawMesh {
 
     /** Adds a vertex, mm. */
     public void vertex(double x, double y, double z) {
-      if (3 * vertices + 3 > positions.length) {
-        positions = Arrays.copyOf(positions, 2 * positions.length);
-      }
-      positions[3 * vertices] = x;
-      positions[3 * vertices + 1] = y;
-      positions[3 * vertices + 2] = z;
-      vertices++;
+      positions.addElements(new double[] {x, y, z});
     }
 
     /** Adds a face by its vertices, counted from 0. */
-    public void face(int... vertex) {
-      int from = faceStart[faces];
-      while (from + vertex.length > corners.length) {
-        corners = Arrays.copyOf(corners, 2 * corners.length);
-      }
-      System.arraycopy(vertex, 0, corners, from, vertex.length);
-      faces++;
-      if (faces == faceStart.length) {
-        faceStart = Arrays.copyOf(faceStart, 2 * faceStart.length);
-      }
-      faceStart[faces] = from + vertex.length;
+    public void face(int... vertices) {
+      faces.add(vertices.clone());
     }
 
     /** Puts the face added last into a group. */
     public void group(String name) {
-      groups.computeIfAbsent(name, n -> new ArrayList<>()).add(faces - 1);
+      groups.computeIfAbsent(name, n -> new ArrayList<>()).add(faces.size() - 1);
     }
 
     /** Vertices so far. */
     public int vertexCount() {
-      return vertices;
+      return positions.getNumElements() / 3;
+    }
+
+    /** Coordinate c of a vertex that was added. */
+    public double position(int vertex, int c) {
+      return positions.getElement(3 * vertex + c);
     }
 
     /** Faces so far. */
     public int faceCount() {
-      return faces;
+      return faces.size();
     }
 
     /** The mesh. */

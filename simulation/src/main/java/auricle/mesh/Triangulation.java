@@ -1,14 +1,12 @@
 package auricle.mesh;
 
 import auricle.geometry.Vectors;
-import java.util.Arrays;
 
 /** The faces of a raw mesh as triangles; a quadrilateral is cut along its better diagonal. */
 final class Triangulation {
   private final RawMesh raw;
-  private int[] triangles;
-  private int[] faceOf;
-  private int count;
+  private final int[] triangles;
+  private final int[] faceOf;
 
   /**
    * Cuts the faces.
@@ -17,22 +15,26 @@ final class Triangulation {
    */
   Triangulation(RawMesh raw) {
     this.raw = raw;
-    this.triangles = new int[6 * raw.faceCount()];
-    this.faceOf = new int[2 * raw.faceCount()];
+    int count = 0;
+    for (int f = 0; f < raw.faceCount(); f++) {
+      count += raw.cornerCount(f) - 2;
+    }
+    this.triangles = new int[3 * count];
+    this.faceOf = new int[count];
+    int next = 0;
     for (int f = 0; f < raw.faceCount(); f++) {
       if (raw.cornerCount(f) == 4) {
-        cut(f);
+        cut(next, f);
       } else {
-        add(f, 0, 1, 2);
+        put(next, f, 0, 1, 2);
       }
+      next += raw.cornerCount(f) - 2;
     }
-    triangles = Arrays.copyOf(triangles, 3 * count);
-    faceOf = Arrays.copyOf(faceOf, count);
   }
 
   /** Number of triangles. */
   int count() {
-    return count;
+    return faceOf.length;
   }
 
   /** Vertex at a corner (0, 1, 2) of a triangle. */
@@ -50,24 +52,24 @@ final class Triangulation {
     return "face " + raw.number(face(triangle));
   }
 
-  private void add(int face, int a, int b, int c) {
-    triangles[3 * count] = raw.corner(face, a);
-    triangles[3 * count + 1] = raw.corner(face, b);
-    triangles[3 * count + 2] = raw.corner(face, c);
-    faceOf[count++] = face;
+  private void put(int triangle, int face, int a, int b, int c) {
+    triangles[3 * triangle] = raw.corner(face, a);
+    triangles[3 * triangle + 1] = raw.corner(face, b);
+    triangles[3 * triangle + 2] = raw.corner(face, c);
+    faceOf[triangle] = face;
   }
 
   /** Along the shorter diagonal of those that leave both triangles facing the same way. */
-  private void cut(int face) {
+  private void cut(int triangle, int face) {
     boolean first = facesAlike(face, 0);
     boolean second = facesAlike(face, 1);
     boolean shorter = length(face, 0, 2) <= length(face, 1, 3);
     if (first == second ? shorter : first) {
-      add(face, 0, 1, 2);
-      add(face, 0, 2, 3);
+      put(triangle, face, 0, 1, 2);
+      put(triangle + 1, face, 0, 2, 3);
     } else {
-      add(face, 0, 1, 3);
-      add(face, 1, 2, 3);
+      put(triangle, face, 0, 1, 3);
+      put(triangle + 1, face, 1, 2, 3);
     }
   }
 

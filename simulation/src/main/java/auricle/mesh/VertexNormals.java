@@ -94,6 +94,6 @@ public final class VertexNormals {
       double angle = Math.atan2(Vectors.norm(n), Vectors.dot(a, b));
       sum = Vectors.add(sum, angle, Vectors.unit(n));
     }
-    return Vectors.norm(sum) > 1e-9 ? sum : rings.faceNormal(side.get(0));
+    return Vectors.norm(sum) > 1e-9 ? sum : Creases.faceNormal(x, topology, side.get(0));
   }
 }

@@ -1,6 +1,7 @@
 package auricle.meshfile;
 
 import auricle.mesh.RawMesh;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -10,16 +11,13 @@ import java.util.Map;
  * not matter.
  */
 final class VertexWelder {
+  private static final int[] NONE = {};
+
   private record Cell(long x, long y, long z) {}
 
   private final RawMesh.Builder mesh;
   private final double distance;
-  private final Map<Cell, Integer> first = new HashMap<>();
-
-  /** Next vertex in the same cell, or -1. */
-  private int[] next = new int[64];
-
-  private double[] x = new double[192];
+  private final Map<Cell, int[]> members = new HashMap<>();
 
   VertexWelder(RawMesh.Builder mesh, double distance) {
     this.mesh = mesh;
@@ -42,10 +40,10 @@ final class VertexWelder {
     int best = -1;
     for (int k = 0; k < 27; k++) {
       Cell cell = new Cell(home.x + k % 3 - 1, home.y + k / 3 % 3 - 1, home.z + k / 9 - 1);
-      for (int v = first.getOrDefault(cell, -1); v >= 0; v = next[v]) {
-        double dx = x[3 * v] - px;
-        double dy = x[3 * v + 1] - py;
-        double dz = x[3 * v + 2] - pz;
+      for (int v : members.getOrDefault(cell, NONE)) {
+        double dx = mesh.position(v, 0) - px;
+        double dy = mesh.position(v, 1) - py;
+        double dz = mesh.position(v, 2) - pz;
         boolean close = dx * dx + dy * dy + dz * dz <= distance * distance;
         best = close && (best < 0 || v < best) ? v : best;
       }
@@ -55,15 +53,10 @@ final class VertexWelder {
 
   private int add(Cell home, double px, double py, double pz) {
     int v = mesh.vertexCount();
-    if (v == next.length) {
-      next = java.util.Arrays.copyOf(next, 2 * v);
-      x = java.util.Arrays.copyOf(x, 6 * v);
-    }
-    x[3 * v] = px;
-    x[3 * v + 1] = py;
-    x[3 * v + 2] = pz;
-    next[v] = first.getOrDefault(home, -1);
-    first.put(home, v);
+    int[] before = members.getOrDefault(home, NONE);
+    int[] all = Arrays.copyOf(before, before.length + 1);
+    all[before.length] = v;
+    members.put(home, all);
     mesh.vertex(px, py, pz);
     return v;
   }

@@ -5,12 +5,10 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -18,16 +16,21 @@ import javax.xml.stream.XMLStreamReader;
 
 /**
  * The XML of a VTU file: how its numbers are written, and the arrays of points and cells of every
- * piece. What stands in an AppendedData element need not be XML: it is cut out before.
+ * piece.
  */
 final class VtuDocument {
   /**
    * An array as it stands.
    *
    * @param attributes type, format, offset, NumberOfComponents …
-   * @param text between its tags
+   * @param content what stands between its tags, but not in elements inside
    */
-  record Array(Map<String, String> attributes, String text) {
+  record Array(Map<String, String> attributes, StringBuilder content) {
+    /** The words or letters of its numbers. */
+    String text() {
+      return content.toString();
+    }
+
     /** An attribute, or an empty word. */
     String get(String attribute) {
       return attributes.getOrDefault(attribute, "");
@@ -40,13 +43,16 @@ final class VtuDocument {
   private final String where;
   private final Map<String, String> head = new HashMap<>();
   private final List<Piece> pieces = new ArrayList<>();
-  private Optional<byte[]> appended = Optional.empty();
-  private boolean appendedRaw;
+  private final VtuAppended appended;
+
+  /** The array that is being read, if one is. */
+  private final Deque<Array> open = new ArrayDeque<>();
 
   VtuDocument(byte[] bytes, String where) throws BadInputException {
     this.where = where;
+    this.appended = new VtuAppended(bytes);
     try {
-      parse(withoutAppended(bytes));
+      parse(appended.before());
     } catch (XMLStreamException e) {
       String message = String.valueOf(e.getMessage());
       String reason = message.substring(message.indexOf('\n') + 1).replace("Message: ", "");
@@ -68,36 +74,9 @@ final class VtuDocument {
     return pieces;
   }
 
-  /** The appended bytes from an offset on; empty if there are none. */
-  Optional<ByteSource> appended(long offset) {
-    return appended.map(
-        data -> appendedRaw ? ByteSource.raw(data, offset) : ByteSource.base64(data, offset));
-  }
-
-  private byte[] withoutAppended(byte[] bytes) {
-    int tag = indexOf(bytes, "<AppendedData", 0);
-    int close = tag < 0 ? -1 : indexOf(bytes, ">", tag);
-    int mark = close < 0 ? -1 : indexOf(bytes, "_", close);
-    if (mark < 0) {
-      return bytes;
-    }
-    String attributes = new String(bytes, tag, close - tag, StandardCharsets.ISO_8859_1);
-    appendedRaw = attributes.contains("raw");
-    appended = Optional.of(Arrays.copyOfRange(bytes, mark + 1, bytes.length));
-    byte[] end = "</VTKFile>".getBytes(StandardCharsets.US_ASCII);
-    byte[] xml = Arrays.copyOf(bytes, tag + end.length);
-    System.arraycopy(end, 0, xml, tag, end.length);
-    return xml;
-  }
-
-  private static int indexOf(byte[] bytes, String word, int from) {
-    byte[] w = word.getBytes(StandardCharsets.US_ASCII);
-    for (int i = from; i + w.length <= bytes.length; i++) {
-      if (bytes[i] == w[0] && Arrays.equals(bytes, i, i + w.length, w, 0, w.length)) {
-        return i;
-      }
-    }
-    return -1;
+  /** What stands in the AppendedData element. */
+  VtuAppended appended() {
+    return appended;
   }
 
   private void parse(byte[] xml) throws XMLStreamException {
@@ -111,30 +90,34 @@ final class VtuDocument {
     while (in.hasNext()) {
       int event = in.next();
       if (event == XMLStreamConstants.START_ELEMENT) {
-        start(in, path);
+        start(in, path.isEmpty() ? "" : path.peek());
+        path.push(in.getLocalName());
       } else if (event == XMLStreamConstants.END_ELEMENT) {
-        path.pop();
+        if (path.pop().equals("DataArray")) {
+          open.pop();
+        }
+      } else if (event == XMLStreamConstants.CHARACTERS && "DataArray".equals(path.peek())) {
+        StringBuilder content = open.element().content();
+        content.append(in.getTextCharacters(), in.getTextStart(), in.getTextLength());
       }
     }
   }
 
-  private void start(XMLStreamReader in, Deque<String> path) throws XMLStreamException {
-    String parent = path.isEmpty() ? "" : path.peek();
+  private void start(XMLStreamReader in, String parent) {
     String name = in.getLocalName();
-    if (parent.isEmpty()) {
+    if (head.isEmpty()) {
       head.putAll(attributes(in));
       head.put("element", name);
     } else if (name.equals("Piece")) {
       pieces.add(new Piece(attributes(in), new HashMap<>()));
-    } else if (name.equals("DataArray") && !pieces.isEmpty() && isNeeded(parent)) {
-      Map<String, String> attributes = attributes(in);
-      String key = parent.equals("Points") ? parent : attributes.getOrDefault("Name", "");
-      // reads up to the closing tag, which the loop then does not see
-      Array array = new Array(attributes, in.getElementText());
-      pieces.get(pieces.size() - 1).arrays().put(key, array);
-      return;
+    } else if (name.equals("DataArray")) {
+      Array array = new Array(attributes(in), new StringBuilder());
+      open.push(array);
+      if (!pieces.isEmpty() && isNeeded(parent)) {
+        String key = parent.equals("Points") ? parent : array.get("Name");
+        pieces.get(pieces.size() - 1).arrays().put(key, array);
+      }
     }
-    path.push(name);
   }
 
   private static boolean isNeeded(String parent) {

@@ -86,7 +86,7 @@ final class VtuNumbers {
         Optional<ByteSource> source =
             Words.whole(array.get("offset")).stream()
                 .filter(offset -> offset >= 0)
-                .mapToObj(offset -> document.appended(offset))
+                .mapToObj(offset -> document.appended().from(offset))
                 .findFirst()
                 .flatMap(s -> s);
         String found = "appended at offset '" + array.get("offset") + "'";

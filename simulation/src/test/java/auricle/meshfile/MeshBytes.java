@@ -204,7 +204,8 @@ final class MeshBytes {
         for (double v : values) {
           xml.append(type.equals("Float64") ? String.valueOf(v) : (int) v).append(' ');
         }
-        xml.append("</DataArray>\n");
+        // elements of their own inside an array are usual
+        xml.append("<InformationKey name=\"RANGE\">7</InformationKey>\n</DataArray>\n");
         return;
       }
       byte[] data = numbers(type, values);

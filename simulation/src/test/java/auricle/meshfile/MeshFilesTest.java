@@ -102,7 +102,7 @@ class MeshFilesTest {
 
   private static void assertReadable(Findings findings, String context) {
     for (Finding f : findings.list()) {
-      assertTrue(f.line().length() < 400, context + ": " + f.line());
+      assertTrue(f.line().length() < 500, context + ": " + f.line());
       assertFalse(f.line().matches("(?s).*[\\x00-\\x1f].*"), context + ": " + f.line());
     }
   }
