@@ -28,12 +28,16 @@ final class BorderedNewton {
     double missing();
   }
 
+  /** Steps below this fraction of the extent leave nothing to gain but rounding. */
+  private static final double STILL = 1e-9;
+
   private final TotalEnergy energy;
   private final Linearisation point;
   private final NewtonSettings settings;
   private final StepMonitor monitor;
   private final double[] newton;
   private final double[] rate;
+  private double tolerance;
 
   BorderedNewton(
       TotalEnergy energy, Linearisation point, NewtonSettings settings, StepMonitor monitor) {
@@ -64,9 +68,8 @@ final class BorderedNewton {
             Outcome.DIVERGED, "forces are not finite or the stiffness is singular", table);
       }
       double change = aim(x, condition);
-      double length = Math.max(length(newton), 0);
-      boolean balanced = point.residual() <= point.allowed(settings.residualTolerance());
-      boolean end = balanced && length <= settings.stepTolerance() * energy.extent();
+      double length = length(newton);
+      boolean end = balanced(x, length) && length <= settings.stepTolerance() * energy.extent();
       NewtonIteration line = line(table.size(), end ? 0 : length);
       table.add(line);
       if (end) {
@@ -85,6 +88,14 @@ final class BorderedNewton {
       }
       energy.setLoadFactor(energy.loadFactor() + t * change);
     }
+  }
+
+  private boolean balanced(double[] x, double length) {
+    tolerance = point.allowed(settings.residualTolerance());
+    if (point.residual() > tolerance && length <= STILL * energy.extent()) {
+      tolerance = Math.max(tolerance, point.roundOff(x));
+    }
+    return point.residual() <= tolerance;
   }
 
   /** newton := δx; δλ. */
@@ -114,7 +125,7 @@ final class BorderedNewton {
   }
 
   private String words() {
-    return point.words(point.allowed(settings.residualTolerance()));
+    return point.words(tolerance);
   }
 
   private NewtonIteration line(int iteration, double length) {
@@ -124,12 +135,6 @@ final class BorderedNewton {
 
   private NewtonResult result(Outcome outcome, String reason, List<NewtonIteration> table) {
     return new NewtonResult(
-        outcome,
-        reason,
-        point.value(),
-        point.residual(),
-        point.allowed(settings.residualTolerance()),
-        point.negativePivots(),
-        table);
+        outcome, reason, point.value(), point.residual(), tolerance, point.negativePivots(), table);
   }
 }

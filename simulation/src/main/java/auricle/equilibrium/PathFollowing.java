@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 public final class PathFollowing {
   private static final double EASY = 5;
 
+  /** A step beyond the first length that turns the path by more than about 45° is halved. */
+  private static final double SHARPEST = 0.7;
+
   private final TotalEnergy energy;
   private final PathSettings settings;
   private final StepMonitor monitor;
@@ -67,24 +70,37 @@ public final class PathFollowing {
     double[] before = energy.save();
     NewtonResult result = attempt(from, arc);
     if (!result.converged()) {
-      energy.restore(before);
-      failures.add("load factor %.6g: %s".formatted(energy.loadFactor(), result.reason()));
-      arc /= 4;
-      boolean over =
-          result.outcome() == Outcome.CANCELLED || arc < settings.smallest() * energy.extent();
-      return over ? Optional.of(path(result.outcome(), result.reason())) : Optional.empty();
+      return retreat(before, result);
     }
     PathTangent next = PathTangent.after(from, energy, newton.rate());
+    if (from.cosine(next) < SHARPEST && arc > settings.first() * energy.extent()) {
+      energy.restore(before);
+      arc /= 2;
+      return Optional.empty();
+    }
     EquilibriumState reached = new EquilibriumState(energy, result, false);
     double[] after = energy.save();
-    boolean last = output(before, from, reached, end, outputs);
-    if (last) {
+    List<PathLevel> levels = new ArrayList<>(outputs);
+    if (!levels.contains(end)) {
+      levels.add(end);
+    }
+    List<Crossing> crossings = Crossing.of(before, from, energy, next, arc, levels);
+    if (output(before, from, reached, end, crossings)) {
       return Optional.of(path(Outcome.CONVERGED, "followed to the end asked for"));
     }
     energy.restore(after);
     arrive(result, next, false);
     adapt(result.iterations().size());
     return Optional.empty();
+  }
+
+  private Optional<LoadPath> retreat(double[] before, NewtonResult result) {
+    energy.restore(before);
+    failures.add("load factor %.6g: %s".formatted(energy.loadFactor(), result.reason()));
+    arc /= 4;
+    boolean over =
+        result.outcome() == Outcome.CANCELLED || arc < settings.smallest() * energy.extent();
+    return over ? Optional.of(path(result.outcome(), result.reason())) : Optional.empty();
   }
 
   private PathTangent current() {
@@ -116,8 +132,7 @@ public final class PathFollowing {
       PathTangent from,
       EquilibriumState reached,
       PathLevel end,
-      List<PathLevel> outputs) {
-    List<Crossing> crossings = Crossing.of(before, energy, end, outputs);
+      List<Crossing> crossings) {
     for (Crossing crossing : crossings) {
       energy.restore(before);
       NewtonResult near = attempt(from, crossing.fraction() * arc);

@@ -22,8 +22,12 @@ public record PathLevel(int unknown, double value) {
     return unknown < 0 ? energy.loadFactor() : energy.unknowns()[unknown];
   }
 
-  /** Whether the level lies between two values; the first not counted, the second counted. */
-  boolean between(double from, double to) {
-    return (value - from) * (to - from) > 0 && (value - from) / (to - from) <= 1;
+  /** Its rate along a path. */
+  double slope(TotalEnergy energy, PathTangent tangent) {
+    if (unknown < 0) {
+      return tangent.load();
+    }
+    int free = energy.supports().freeNumber(unknown);
+    return free < 0 ? 0 : tangent.motion()[free];
   }
 }

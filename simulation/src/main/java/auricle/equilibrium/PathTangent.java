@@ -8,12 +8,14 @@ final class PathTangent {
   private final double[] motion;
   private final double load;
   private final boolean[] coordinate;
+  private final Supports supports;
 
   /**
    * @param rate v = dx/dλ
    * @param forward whether λ grows along the path
    */
   PathTangent(TotalEnergy energy, double[] rate, boolean forward) {
+    supports = energy.supports();
     coordinate = new boolean[rate.length];
     double fastest = 0;
     for (int k = 0; k < rate.length; k++) {
@@ -55,5 +57,21 @@ final class PathTangent {
       sum += coordinate[k] ? motion[k] * d[k] : 0;
     }
     return sum;
+  }
+
+  /** Cosine of the angle to another tangent, by the coordinates. */
+  double cosine(PathTangent other) {
+    return along(other.motion) / Math.sqrt(along(motion) * other.along(other.motion));
+  }
+
+  /** Length of the path between two states, if it went along here: motion of the fastest, mm. */
+  double arc(EquilibriumState from, EquilibriumState to) {
+    double[] a = from.unknowns();
+    double[] b = to.unknowns();
+    double[] d = new double[motion.length];
+    for (int k = 0; k < d.length; k++) {
+      d[k] = b[supports.unknown(k)] - a[supports.unknown(k)];
+    }
+    return along(d) / along(motion);
   }
 }

@@ -17,7 +17,7 @@ final class TurningPoints {
     if (from != null && before != null) {
       int lost = state.solution().negativePivots() - from.solution().negativePivots();
       if (before.load() * tangent.load() < 0) {
-        events.add(limit(from, state, before.load() > 0));
+        events.add(limit(from, before, state, tangent));
       } else if (lost != 0) {
         events.add(change(from, state, lost));
       }
@@ -26,12 +26,35 @@ final class TurningPoints {
     lastTangent = tangent;
   }
 
-  private static PathEvent limit(EquilibriumState from, EquilibriumState to, boolean maximum) {
+  private static PathEvent limit(
+      EquilibriumState from, PathTangent before, EquilibriumState to, PathTangent after) {
     String words =
-        "limit point between load factor %.6g and %.6g: the %s load on this part of the path; %s"
+        "limit point near load factor %.5g, the %s on this part of the path, passed between %.6g and %.6g; %s"
             .formatted(
-                from.loadFactor(), to.loadFactor(), maximum ? "greatest" : "least", stability(to));
+                extreme(from, before, to, after),
+                before.load() > 0 ? "greatest" : "least",
+                from.loadFactor(),
+                to.loadFactor(),
+                stability(to));
     return new PathEvent(PathEvent.Kind.LIMIT_POINT, from.loadFactor(), to.loadFactor(), words);
+  }
+
+  /** Where λ turns on the cubic through both states with the slopes of both tangents. */
+  private static double extreme(
+      EquilibriumState from, PathTangent before, EquilibriumState to, PathTangent after) {
+    double arc = before.arc(from, to);
+    double best = from.loadFactor();
+    for (int i = 1; i <= 100; i++) {
+      double value =
+          Crossing.cubic(
+              from.loadFactor(),
+              arc * before.load(),
+              to.loadFactor(),
+              arc * after.load(),
+              i / 100.0);
+      best = before.load() > 0 ? Math.max(best, value) : Math.min(best, value);
+    }
+    return best;
   }
 
   private static PathEvent change(EquilibriumState from, EquilibriumState to, int lost) {

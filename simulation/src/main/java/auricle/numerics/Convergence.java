@@ -55,7 +55,7 @@ final class Convergence {
     double length = newtonStep();
     double extent = point.function().extent();
     if (point.residual() > tolerance && length <= STILL * extent) {
-      tolerance = Math.max(tolerance, point.balance().floor(point.factor().matrix(), x));
+      tolerance = Math.max(tolerance, point.roundOff(x));
     }
     if (!(point.residual() <= tolerance)) {
       return Verdict.GO_ON;

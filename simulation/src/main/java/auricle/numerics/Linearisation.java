@@ -89,6 +89,14 @@ public final class Linearisation {
     return balance().tolerance(relativeTolerance);
   }
 
+  /**
+   * The residual that rounding of x alone can leave here: where less was allowed, a point from
+   * which the Newton step is next to nothing is as good as can be had.
+   */
+  public double roundOff(double[] x) {
+    return balance().floor(factor().matrix(), x);
+  }
+
   /** "largest residual … at …, tolerance …". */
   public String words(double tolerance) {
     return balance().words(tolerance);

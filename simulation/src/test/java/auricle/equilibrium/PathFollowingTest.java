@@ -30,6 +30,8 @@ class PathFollowingTest {
     path.events().forEach(e -> assertEquals(PathEvent.Kind.LIMIT_POINT, e.kind(), e.words()));
     assertTrue(path.events().get(0).words().contains("unstable beyond it (1 mode(s))"));
     assertTrue(path.events().get(1).words().contains("; stable beyond it"));
+    String told = path.events().get(0).words().split("load factor ", 2)[1].split(",", 2)[0];
+    assertEquals(limit, Double.parseDouble(told), 0.01 * limit);
     long unstable = path.states().stream().filter(s -> s.solution().negativePivots() == 1).count();
     assertTrue(unstable > 3);
   }
