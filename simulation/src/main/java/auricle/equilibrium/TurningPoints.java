@@ -7,14 +7,15 @@ import org.jspecify.annotations.Nullable;
 /** Watches a path for limit points and changes of stability. */
 final class TurningPoints {
   private final List<PathEvent> events = new ArrayList<>();
-  private @Nullable EquilibriumState last;
-  private @Nullable PathTangent lastTangent;
+  private @Nullable Passed last;
+
+  private record Passed(EquilibriumState state, PathTangent tangent) {}
 
   /** Told of every state in order, with the tangent there. */
   void pass(EquilibriumState state, PathTangent tangent) {
-    EquilibriumState from = last;
-    PathTangent before = lastTangent;
-    if (from != null && before != null) {
+    if (last != null) {
+      EquilibriumState from = last.state();
+      PathTangent before = last.tangent();
       int lost = state.solution().negativePivots() - from.solution().negativePivots();
       if (before.load() * tangent.load() < 0) {
         events.add(limit(from, before, state, tangent));
@@ -22,8 +23,7 @@ final class TurningPoints {
         events.add(change(from, state, lost));
       }
     }
-    last = state;
-    lastTangent = tangent;
+    last = new Passed(state, tangent);
   }
 
   private static PathEvent limit(

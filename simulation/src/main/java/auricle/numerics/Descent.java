@@ -8,6 +8,21 @@ final class Descent {
   private static final double ENOUGH = 1e-4;
   private static final double SHORTEST = 1e-10;
 
+  /**
+   * A step that was tried downhill.
+   *
+   * @param slope derivative of the value along its direction, ≤ 0
+   * @param fraction of the direction; 0: none
+   * @param value found there
+   */
+  record Attempt(double slope, double fraction, double value) {
+    static final Attempt NONE = new Attempt(0, 0, Double.POSITIVE_INFINITY);
+
+    Attempt withValue(double found) {
+      return new Attempt(slope, fraction, found);
+    }
+  }
+
   private final SmoothFunction function;
   private final double[] trial;
 
@@ -22,17 +37,22 @@ final class Descent {
   }
 
   /**
+   * A shorter fraction than one that was too long, which lowers the value enough; 0 if none does.
+   */
+  double shortened(Point from, double[] direction, Attempt tooLong) {
+    double t = shorter(from.value(), tooLong.slope(), tooLong.fraction(), tooLong.value());
+    return fraction(from, direction, tooLong.slope(), t);
+  }
+
+  /**
    * Fraction of the direction that lowers the value enough, or 0 if there is none.
    *
    * @param from start; the function is in its state
    * @param slope derivative along the direction, negative
-   * @param tried a fraction known to be too long, 0 if none is known
-   * @param found value there
-   * @param most largest fraction allowed
+   * @param most fraction to begin with
    */
-  double fraction(
-      Point from, double[] direction, double slope, double tried, double found, double most) {
-    double t = tried > 0 ? shorter(from.value(), slope, tried, found) : most;
+  double fraction(Point from, double[] direction, double slope, double most) {
+    double t = most;
     while (t > SHORTEST) {
       double value = at(from, t, direction);
       if (enough(from.value(), slope, t, value)) {

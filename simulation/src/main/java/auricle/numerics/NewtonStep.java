@@ -26,9 +26,9 @@ final class NewtonStep {
   /** Whether nothing has been tried yet from the checkpoint. */
   private boolean fresh;
 
-  private double slope;
-  private double tried;
-  private double found;
+  /** The first step from the checkpoint, by which others are judged. */
+  private Descent.Attempt first = Descent.Attempt.NONE;
+
   private double length;
   private final double[] start;
 
@@ -97,7 +97,7 @@ final class NewtonStep {
   private boolean relaxedStep(double[] newton) {
     boolean fromBest = relaxed == 0;
     if (fromBest) {
-      tried = 0;
+      first = Descent.Attempt.NONE;
     }
     boolean downhill = point.usable() && aim(newton);
     if (!downhill && !(bold && Dense.finite(direction))) {
@@ -106,15 +106,14 @@ final class NewtonStep {
     double t = fraction();
     if (fromBest) {
       System.arraycopy(direction, 0, bestDirection, 0, x.length);
-      slope = Dense.dot(direction, point.gradient());
-      tried = downhill ? t : 0;
-      found = Double.POSITIVE_INFINITY;
+      double slope = Dense.dot(direction, point.gradient());
+      first = downhill ? new Descent.Attempt(slope, t, Double.POSITIVE_INFINITY) : first;
     }
     length = t * Balance.length(function, direction);
     Dense.along(x, t, direction, x);
     boolean finite = t > 0 && point.evaluate(x);
     if (fromBest && finite) {
-      found = point.value();
+      first = first.withValue(point.value());
     }
     if (finite) {
       settle();
@@ -126,7 +125,7 @@ final class NewtonStep {
   private void settle() {
     double noise = function.valueRoundOff();
     boolean level = Math.abs(point.value() - best.value()) <= noise;
-    if (Descent.enough(best.value(), Math.min(slope, 0), tried, point.value())
+    if (Descent.enough(best.value(), first.slope(), first.fraction(), point.value())
         || (level && point.residual() < best.residual())) {
       reach = Math.max(reach, (relaxed == 0 ? 4 : 2) * length);
       checkpoint();
@@ -160,7 +159,7 @@ final class NewtonStep {
       length = 0;
       return point.evaluate(x);
     }
-    double t = tried > 0 ? descent.fraction(best, bestDirection, slope, tried, found, tried) : 0;
+    double t = first.fraction() > 0 ? descent.shortened(best, bestDirection, first) : 0;
     for (int k = 0; t == 0 && k < MOST_STIFFENINGS; k++) {
       t = stiffer(k + 1);
     }
@@ -186,8 +185,8 @@ final class NewtonStep {
       return 0;
     }
     System.arraycopy(direction, 0, bestDirection, 0, x.length);
-    slope = Dense.dot(direction, point.gradient());
-    return descent.fraction(best, bestDirection, slope, 0, 0, fraction());
+    double slope = Dense.dot(direction, point.gradient());
+    return descent.fraction(best, bestDirection, slope, fraction());
   }
 
   /** Off a stationary checkpoint along its weakest mode. */
