@@ -1,13 +1,9 @@
 package auricle.energy;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import auricle.testing.Check;
+import auricle.verification.ReferenceTable;
 import java.util.List;
-import java.util.Objects;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,61 +21,63 @@ class HingeTendonTest {
   /** Tables print eight digits. */
   private static final double PRINTED = 2e-7;
 
-  static Stream<double[]> inextensible() throws IOException {
-    return rows("hinge_tendon_inextensible.csv");
+  private static final String SOURCE = "closed form in the head of the table (computed)";
+
+  /** A row: length of tendon at rest, and what the table gives for it. */
+  private record Row(double rest, double dihedral_deg, double length, double tension) {}
+
+  static Stream<Row> inextensible() {
+    ReferenceTable table = ReferenceTable.read("hinge_tendon_inextensible.csv");
+    double[] length = table.column("tendon_length");
+    return rows(length, table.column("dihedral_deg"), length, table.column("tension"));
   }
 
-  static Stream<double[]> elastic() throws IOException {
-    return rows("hinge_tendon_elastic.csv");
+  static Stream<Row> elastic() {
+    ReferenceTable table = ReferenceTable.read("hinge_tendon_elastic.csv");
+    return rows(
+        table.column("tendon_rest_length"),
+        table.column("dihedral_deg"),
+        table.column("tendon_length"),
+        table.column("tension"));
   }
 
-  private static Stream<double[]> rows(String table) throws IOException {
-    String path = "/auricle/verification/tables/" + table;
-    try (BufferedReader reader =
-        new BufferedReader(
-            new InputStreamReader(
-                Objects.requireNonNull(HingeTendonTest.class.getResourceAsStream(path)),
-                StandardCharsets.UTF_8))) {
-      return reader
-          .lines()
-          .filter(line -> !line.startsWith("#") && Character.isDigit(line.charAt(0)))
-          .skip(1) // the flat state, where the tendon carries nothing or any load up to 2 k/p
-          .map(line -> Stream.of(line.split(",")).mapToDouble(Double::parseDouble).toArray())
-          .toList()
-          .stream();
-    }
+  /** All rows but the flat state, where the tendon carries nothing or any load up to 2 k/p. */
+  private static Stream<Row> rows(
+      double[] rest, double[] dihedral_deg, double[] length, double[] tension) {
+    return IntStream.range(1, rest.length)
+        .mapToObj(i -> new Row(rest[i], dihedral_deg[i], length[i], tension[i]));
   }
 
   @ParameterizedTest
   @MethodSource("inextensible")
-  void nearlyInextensibleTendonMeetsTheTable(double[] row) {
+  void nearlyInextensibleTendonMeetsTheTable(Row row) {
     ElasticThread tendon = tendon(1e9);
-    tendon.tieToLength(row[0]);
-    double dihedral = equilibrium(tendon, Math.toRadians(row[1] - 5), Math.toRadians(row[1] + 5));
-    assertEquals(row[1], Math.toDegrees(dihedral), PRINTED * 180);
-    assertEquals(row[3], tendon.tension(ends(dihedral)), PRINTED * 12);
+    tendon.tieToLength(row.rest());
+    double dihedral = equilibrium(tendon, row);
+    Check.close(Math.toDegrees(dihedral), row.dihedral_deg(), PRINTED * 180, SOURCE);
+    Check.close(tendon.tension(ends(dihedral)), row.tension(), PRINTED * 12, SOURCE);
   }
 
   @ParameterizedTest
   @MethodSource("inextensible")
-  void tendonPulledAtTheTabulatedTensionFoldsAsTabulated(double[] row) {
+  void tendonPulledAtTheTabulatedTensionFoldsAsTabulated(Row row) {
     ElasticThread tendon = tendon(1000);
-    tendon.pull(row[3]);
-    double dihedral = equilibrium(tendon, Math.toRadians(row[1] - 5), Math.toRadians(row[1] + 5));
-    assertEquals(row[1], Math.toDegrees(dihedral), 1e-4);
+    tendon.pull(row.tension());
+    double dihedral = equilibrium(tendon, row);
+    Check.close(Math.toDegrees(dihedral), row.dihedral_deg(), 1e-4, SOURCE);
     tendon.knot(ends(dihedral));
-    assertEquals(0, moment(tendon, dihedral), 1e-9, "knotting keeps the equilibrium");
+    Check.close(moment(tendon, dihedral), 0, 1e-9, HINGE, "knotting keeps the equilibrium");
   }
 
   @ParameterizedTest
   @MethodSource("elastic")
-  void elasticTendonMeetsTheTable(double[] row) {
-    ElasticThread tendon = tendon(SPRING * row[0]);
-    tendon.tieToLength(row[0]);
-    double dihedral = equilibrium(tendon, Math.toRadians(row[1] - 5), Math.toRadians(row[1] + 5));
-    assertEquals(row[1], Math.toDegrees(dihedral), PRINTED * 180);
-    assertEquals(row[3], tendon.length(ends(dihedral)), PRINTED * 20);
-    assertEquals(row[4], tendon.tension(ends(dihedral)), PRINTED * 12);
+  void elasticTendonMeetsTheTable(Row row) {
+    ElasticThread tendon = tendon(SPRING * row.rest());
+    tendon.tieToLength(row.rest());
+    double dihedral = equilibrium(tendon, row);
+    Check.close(Math.toDegrees(dihedral), row.dihedral_deg(), PRINTED * 180, SOURCE);
+    Check.close(tendon.length(ends(dihedral)), row.length(), PRINTED * 20, SOURCE);
+    Check.close(tendon.tension(ends(dihedral)), row.tension(), PRINTED * 12, SOURCE);
   }
 
   private static ElasticThread tendon(double axialStiffness) {
@@ -100,9 +98,10 @@ class HingeTendonTest {
     return HINGE * (Math.PI - dihedral) - pull;
   }
 
-  private static double equilibrium(ElasticThread tendon, double low, double high) {
-    double below = low;
-    double above = high;
+  /** Dihedral angle at rest, sought within 5 to 6 degrees about that of the table. */
+  private static double equilibrium(ElasticThread tendon, Row row) {
+    double below = Math.toRadians(row.dihedral_deg() - 5);
+    double above = Math.toRadians(row.dihedral_deg() + 6);
     for (int i = 0; i < 100; i++) {
       double middle = (below + above) / 2;
       if (moment(tendon, middle) > 0) {
