@@ -66,9 +66,19 @@ public final class ElasticThread implements EnergyTerm {
   /**
    * From now on elastic with a rest length that goes with the load factor λ: from the first length
    * at λ = 0 to the second at λ = 1, mm. From the present length, it tightens out of nothing.
+   *
+   * @throws IllegalArgumentException if a length is not positive and finite
    */
   public void tighten(double from_mm, double to_mm) {
-    follow(lambda -> new ThreadLaw.Elastic(axialStiffness, from_mm + lambda * (to_mm - from_mm)));
+    double from = new ThreadLaw.Elastic(axialStiffness, from_mm).restLength_mm();
+    double change = new ThreadLaw.Elastic(axialStiffness, to_mm).restLength_mm() - from;
+    follow(lambda -> elastic(from + lambda * change));
+  }
+
+  private ThreadLaw elastic(double restLength) {
+    return restLength > 0
+        ? new ThreadLaw.Elastic(axialStiffness, restLength)
+        : new ThreadLaw.Impossible();
   }
 
   /**

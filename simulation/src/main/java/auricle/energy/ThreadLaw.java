@@ -4,7 +4,8 @@ package auricle.energy;
  * How the energy of a thread depends on its length L (mm): value W (mJ), tension W' (N) and
  * stiffness W'' (N/mm).
  */
-public sealed interface ThreadLaw permits ThreadLaw.Elastic, ThreadLaw.ConstantPull {
+public sealed interface ThreadLaw
+    permits ThreadLaw.Elastic, ThreadLaw.ConstantPull, ThreadLaw.Impossible {
   /** W(L), mJ. */
   double energy(double length_mm);
 
@@ -107,6 +108,27 @@ public sealed interface ThreadLaw permits ThreadLaw.Elastic, ThreadLaw.ConstantP
     @Override
     public double stiffness(double length_mm) {
       return 0;
+    }
+  }
+
+  /**
+   * A thread that cannot be: tightened, by a load factor out of range, to no length or less. It has
+   * no energy, so that a solver turns back.
+   */
+  record Impossible() implements ThreadLaw {
+    @Override
+    public double energy(double length_mm) {
+      return Double.NaN;
+    }
+
+    @Override
+    public double tension(double length_mm) {
+      return Double.NaN;
+    }
+
+    @Override
+    public double stiffness(double length_mm) {
+      return Double.NaN;
     }
   }
 }

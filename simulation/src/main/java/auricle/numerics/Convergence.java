@@ -71,12 +71,15 @@ final class Convergence {
   }
 
   private Verdict curvature() {
+    if (step.length == 0) {
+      return Verdict.SOLVED;
+    }
     if (point.negativePivots() != 0 && point.factor().shift() == 0 && !settings.acceptUnstable()) {
       point.factorize(false);
     }
     WeakestMode mode = new WeakestMode(point.factor());
     double lowest = mode.eigenvalue();
-    if (Math.abs(lowest) <= SINGULAR) {
+    if (!(Math.abs(lowest) > SINGULAR)) {
       String where = point.function().describe(mode.leader(point.factor()));
       words =
           "nothing holds a motion that moves %s most (stiffness %.1e of that of a single unknown): supports are missing, or this is exactly a critical point"

@@ -202,6 +202,16 @@ class ElasticThreadTest {
   }
 
   @Test
+  void aThreadTightenedToNoLengthHasNoEnergy() {
+    ElasticThread thread = loop();
+    thread.tighten(10, 5);
+    thread.setLoadFactor(1.9);
+    assertTrue(thread.value(0, u) > 0);
+    thread.setLoadFactor(2);
+    assertTrue(Double.isNaN(thread.value(0, u)));
+  }
+
+  @Test
   void senselessThreadsAreRefused() {
     List<MaterialPoint> one = List.of(new VertexPoint(0));
     assertThrows(IllegalArgumentException.class, () -> new ElasticThread("t", one, false, 1));
