@@ -24,6 +24,11 @@ public record Around(double from, double to, boolean slit) {
       public void at(double s, double t, double[] point, double[] normal) {
         double[] m = new double[4];
         meridian.at(t, m);
+        if ((pointAtLow && t == 0) || (pointAtHigh && t == 1)) {
+          // the side normals of all directions meet here: their mean is along the axis
+          m[2] = 0;
+          m[3] = Math.signum(m[3]);
+        }
         double a = from + s * (to - from);
         Surfaces.set(point, m[0] * Math.cos(a), m[0] * Math.sin(a), m[1]);
         Surfaces.set(normal, m[2] * Math.cos(a), m[2] * Math.sin(a), m[3]);

@@ -7,19 +7,18 @@ final class Orientation {
   private Orientation() {}
 
   /**
-   * Flat triangle array in new vertex numbers, all turned alike.
+   * Flat triangle array, all turned alike.
    *
-   * @param n normals by new number
-   * @param x positions by new number
-   * @param triangles corners by old number
-   * @param number new number of an old one
+   * @param n normals, three numbers a vertex
+   * @param x positions, three numbers a vertex
+   * @param triangles corners
    */
-  static int[] along(double[] n, double[] x, List<int[]> triangles, int[] number) {
+  static int[] along(double[] n, double[] x, List<int[]> triangles) {
     int[] flat = new int[3 * triangles.size()];
     double facing = 0;
     for (int t = 0; t < triangles.size(); t++) {
       for (int c = 0; c < 3; c++) {
-        flat[3 * t + c] = number[triangles.get(t)[c]];
+        flat[3 * t + c] = triangles.get(t)[c];
       }
       facing += facing(flat, t, n, x);
     }
