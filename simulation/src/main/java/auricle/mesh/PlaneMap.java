@@ -5,6 +5,12 @@ import org.locationtech.jts.geom.Coordinate;
 
 /** A map of a parametric surface into the plane, for a triangulation. */
 interface PlaneMap {
+  /**
+   * The straight sides of a sector are drawn bent outwards by this part of their length, so that
+   * rounding cannot put a vertex of the rim inside the hull of the others.
+   */
+  double BULGE = 1e-3;
+
   /** Where a point with parameters s, t is drawn; more than once where the map goes on. */
   List<Coordinate> images(double[] parameters);
 
@@ -60,12 +66,18 @@ interface PlaneMap {
       throw new IllegalArgumentException(
           "an unaligned mesh about a point needs a full turn or no more than half of one");
     }
+    double drawn = surface.closed() ? angle : Math.min(angle, Math.PI - 8 * BULGE);
     return new PlaneMap() {
       @Override
       public List<Coordinate> images(double[] p) {
-        double r = radius * (surface.pointAtLow() ? p[1] : 1 - p[1]);
-        double a = angle * (surface.pointAtLow() ? p[0] : 1 - p[0]);
-        return List.of(new Coordinate(r * Math.cos(a), r * Math.sin(a)));
+        double part = surface.pointAtLow() ? p[1] : 1 - p[1];
+        double s = surface.pointAtLow() ? p[0] : 1 - p[0];
+        double r = radius * part;
+        double a = drawn * s;
+        double out = surface.closed() ? 0 : BULGE * radius * 4 * part * (1 - part) * (2 * s - 1);
+        return List.of(
+            new Coordinate(
+                r * Math.cos(a) - out * Math.sin(a), r * Math.sin(a) + out * Math.cos(a)));
       }
 
       @Override

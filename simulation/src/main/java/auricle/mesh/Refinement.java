@@ -9,9 +9,9 @@ import java.util.List;
  * Regular refinement: every triangle is cut into four at the middles of its edges.
  *
  * <p>The middle of an edge is put on the curved surface, not on the chord: on the cubic that leaves
- * both ends at right angles to their normals, with end tangents of length |t| = 2 |e| / (1 + cos φ),
- * φ the angle between chord and tangent. Then an arc of a circle is met: the cubic rises by |t| sin
- * φ / 4 over its chord, the arc by |e| tan(φ/2) / 2, which is the same.
+ * both ends at right angles to their normals, with end tangents of length |t| = 2 |e| / (1 + cos
+ * φ), φ the angle between chord and tangent. Then an arc of a circle is met: the cubic rises by |t|
+ * sin φ / 4 over its chord, the arc by |e| tan(φ/2) / 2, which is the same.
  *
  * <pre>
  *   x = (x0 + x1) / 2 + (t0 − t1) / 8
