@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param converged whether every step asked for was reached and is an equilibrium
  * @param outcome in a sentence
- * @param remarks what a reader should know: snaps, limit points
+ * @param remarks what a reader should know: what is doubtful in the mesh, snaps, limit points
  * @param size mesh and unknowns
  * @param steps the load steps, in order; the last may be one that did not converge
  * @param checks expected values against those computed

@@ -3,9 +3,12 @@ package auricle.analysis;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
+import auricle.mesh.Graded;
 import auricle.mesh.GridMesher;
+import auricle.mesh.Refinement;
 import auricle.mesh.ShellMesh;
 import auricle.meshfile.MeshFiles;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -16,25 +19,44 @@ final class MeshLoader {
   /**
    * The mesh.
    *
-   * @param findings gets what is doubtful in a mesh file
-   * @throws BadInputException if there is none, with all findings
+   * @param findings gets what is doubtful about it
+   * @throws BadInputException with all that makes it unusable
    */
   static ShellMesh load(MeshSource source, Findings findings) throws BadInputException {
-    if (source instanceof MeshSource.Generated generated) {
-      return generate(generated);
+    return source instanceof MeshSource.Generated generated
+        ? generate(generated)
+        : read((MeshSource.File) source, findings);
+  }
+
+  private static ShellMesh read(MeshSource.File source, Findings findings)
+      throws BadInputException {
+    Findings own = new Findings();
+    Optional<ShellMesh> read = MeshFiles.read(path(source), own);
+    if (read.isEmpty()) {
+      throw new BadInputException(own.list());
     }
-    MeshSource.File file = (MeshSource.File) source;
-    Optional<ShellMesh> mesh = MeshFiles.read(Path.of(file.path()), findings);
-    findings.stopIfErrors();
-    return mesh.orElseThrow(
-        () ->
-            new BadInputException(
-                Finding.error(file.at(), "a file that holds no mesh", "triangles", "")));
+    findings.addAll(own.list());
+    ShellMesh mesh = source.scale() == 1 ? read.get() : read.get().scaled(source.scale());
+    for (int i = 0; i < source.refinements(); i++) {
+      mesh = Refinement.refine(mesh);
+    }
+    return mesh;
+  }
+
+  private static Path path(MeshSource.File source) throws BadInputException {
+    try {
+      return Path.of(source.path());
+    } catch (InvalidPathException e) {
+      throw new BadInputException(
+          Finding.error(
+              source.at(), "a name that no file can have", "the name of a mesh file", ""));
+    }
   }
 
   private static ShellMesh generate(MeshSource.Generated source) throws BadInputException {
     try {
-      return GridMesher.mesh(source.surface(), source.grid());
+      Graded surface = new Graded(source.surface(), source.firstGrading(), source.secondGrading());
+      return GridMesher.mesh(surface, source.grid());
     } catch (IllegalArgumentException e) {
       throw new BadInputException(
           Finding.error(

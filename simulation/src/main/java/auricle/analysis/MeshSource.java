@@ -8,9 +8,25 @@ public sealed interface MeshSource {
   /** Place in the model file. */
   String at();
 
-  /** A mesh file, its path already resolved against the model file. */
-  record File(String at, String path) implements MeshSource {}
+  /**
+   * A mesh file, its path already resolved against the model file.
+   *
+   * @param scale factor that makes its coordinates mm
+   * @param refinements how often every triangle is cut into four
+   */
+  record File(String at, String path, double scale, int refinements) implements MeshSource {}
 
-  /** A generated mesh. */
-  record Generated(String at, ParametricSurface surface, GridOptions grid) implements MeshSource {}
+  /**
+   * A generated mesh.
+   *
+   * @param firstGrading length of the cells at the end over those at the beginning, along s
+   * @param secondGrading the same along t
+   */
+  record Generated(
+      String at,
+      ParametricSurface surface,
+      double firstGrading,
+      double secondGrading,
+      GridOptions grid)
+      implements MeshSource {}
 }

@@ -22,7 +22,7 @@ interface PlaneMap {
 
   /** The map that suits a surface; see {@link UnalignedCut#triangles}. */
   static PlaneMap of(ParametricSurface surface) {
-    double height = SurfaceLengths.alongT(surface, 0.5);
+    double height = SurfaceLengths.alongT(surface, 0.5, 0, 1);
     if (surface.pointAtLow() || surface.pointAtHigh()) {
       return sector(surface, height);
     }
@@ -59,10 +59,12 @@ interface PlaneMap {
       throw new IllegalArgumentException(
           "an unaligned mesh cannot be made of a surface with points on both sides");
     }
-    double near = 1e-3;
-    double arc = SurfaceLengths.alongS(surface, surface.pointAtLow() ? near : 1 - near);
-    double angle = surface.closed() ? 2 * Math.PI : arc / (near * radius);
-    if (!surface.closed() && angle > Math.PI * (1 + near)) {
+    double tip = surface.pointAtLow() ? 0 : 1;
+    double near = Math.abs(tip - 1e-3);
+    double arc = SurfaceLengths.alongS(surface, near);
+    double angle =
+        surface.closed() ? 2 * Math.PI : arc / SurfaceLengths.alongT(surface, 0.5, tip, near);
+    if (!surface.closed() && angle > Math.PI + BULGE) {
       throw new IllegalArgumentException(
           "an unaligned mesh about a point needs a full turn or no more than half of one");
     }

@@ -77,6 +77,15 @@ public final class ShellMesh {
     return Optional.ofNullable(vertexSets.get(name));
   }
 
+  /** The same mesh with all coordinates multiplied by a factor above 0. */
+  public ShellMesh scaled(double factor) {
+    double[] x = java.util.Arrays.stream(positions).map(p -> factor * p).toArray();
+    Builder scaled = builder(x, normals, topology);
+    vertexSets.forEach(scaled::vertexSet);
+    regions.forEach(scaled::region);
+    return scaled.build();
+  }
+
   /** Unknowns of the undeformed shell: the positions, with all tilts zero. */
   public double[] unknowns() {
     double[] u = new double[topology.unknowns().size()];

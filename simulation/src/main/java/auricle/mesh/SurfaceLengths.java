@@ -13,9 +13,9 @@ final class SurfaceLengths {
     return length(surface, 0, t, 1, t);
   }
 
-  /** Length of the line s = const, from t = 0 to 1. */
-  static double alongT(ParametricSurface surface, double s) {
-    return length(surface, s, 0, s, 1);
+  /** Length of the line s = const between two values of t. */
+  static double alongT(ParametricSurface surface, double s, double from, double to) {
+    return length(surface, s, from, s, to);
   }
 
   private static double length(

@@ -21,10 +21,18 @@ final class MeshEntries {
   static MeshSource source(Entry entry, UnaryOperator<String> resolve) {
     String kind = entry.onlyKey();
     if (kind.equals("file")) {
-      return new MeshSource.File(entry.at() + "/file", resolve.apply(entry.text("file")));
+      return file(entry.get("file"), resolve);
     }
     Entry shape = entry.only();
-    return new MeshSource.Generated(shape.at(), surface(kind, shape), grid(shape));
+    List<Double> grading = shape.has("grading") ? shape.numbers("grading") : List.of(1.0, 1.0);
+    return new MeshSource.Generated(
+        shape.at(), surface(kind, shape), grading.get(0), grading.get(1), grid(shape));
+  }
+
+  private static MeshSource file(Entry e, UnaryOperator<String> resolve) {
+    String path = e.node().isString() ? e.node().asString() : e.text("path");
+    return new MeshSource.File(
+        e.at(), resolve.apply(path), e.number("scale", 1), e.integer("refinements", 0));
   }
 
   private static GridOptions grid(Entry e) {

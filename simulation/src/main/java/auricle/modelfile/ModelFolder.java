@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 
 /** Where a model file stands, and the files beside it that it names. */
@@ -24,12 +25,20 @@ public interface ModelFolder {
     return new ModelFolder() {
       @Override
       public String text(String name) throws IOException {
-        return Files.readString(folder.resolve(name));
+        try {
+          return Files.readString(folder.resolve(name));
+        } catch (InvalidPathException e) {
+          throw new IOException("not a name of a file", e);
+        }
       }
 
       @Override
       public String path(String name) {
-        return folder.resolve(name).normalize().toString();
+        try {
+          return folder.resolve(name).normalize().toString();
+        } catch (InvalidPathException e) {
+          return name; // whoever opens it says so
+        }
       }
     };
   }
