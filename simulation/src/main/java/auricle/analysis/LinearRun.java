@@ -14,7 +14,8 @@ import java.util.Optional;
  * free ones.
  */
 final class LinearRun {
-  private static final double SOLVED = 1e-6;
+  /** Share of the solution that a second solve may change: more means rounding has the word. */
+  private static final double REFINED = 1e-3;
 
   private final ShellProblem problem;
   private final double[] load;
@@ -53,15 +54,12 @@ final class LinearRun {
     if (!point.usable() || point.negativePivots() != 0) {
       return Optional.empty();
     }
-    double before = largestFree();
-    correct(point);
+    double first = correct(point);
     residual();
-    correct(point);
+    double second = correct(point);
     residual();
-    if (!(largestFree() <= SOLVED * before)) {
-      return before == 0 ? Optional.of(view()) : Optional.empty();
-    }
-    return Optional.of(view());
+    boolean settled = second <= REFINED * first;
+    return settled ? Optional.of(view()) : Optional.empty();
   }
 
   /** forces = K change − load. */
@@ -72,24 +70,21 @@ final class LinearRun {
     }
   }
 
-  private double largestFree() {
-    double largest = 0;
-    for (int k = 0; k < problem.supports().freeCount(); k++) {
-      double r = Math.abs(forces[problem.supports().unknown(k)]);
-      largest = r > largest || Double.isNaN(r) ? r : largest;
-    }
-    return largest;
-  }
-
-  private void correct(Linearisation point) {
+  /** Solves for what is out of balance; the largest change of a coordinate, mm. */
+  private double correct(Linearisation point) {
     double[] x = new double[problem.supports().freeCount()];
     for (int k = 0; k < x.length; k++) {
       x[k] = -forces[problem.supports().unknown(k)];
     }
     point.solve(x, x);
+    double largest = 0;
     for (int k = 0; k < x.length; k++) {
-      change[problem.supports().unknown(k)] += x[k];
+      int i = problem.supports().unknown(k);
+      change[i] += x[k];
+      double size = i < problem.supports().firstTilt() ? Math.abs(x[k]) : 0;
+      largest = size > largest || Double.isNaN(x[k]) ? size : largest;
     }
+    return largest;
   }
 
   private LinearView view() {
