@@ -37,7 +37,7 @@ final class LinearView implements ShellView {
     for (double c : change) {
       largest = Math.max(largest, Math.abs(c));
     }
-    double step = SMALL * MeshSets.size(problem.mesh()) / largest;
+    double step = SMALL * GeometricSelectors.size(problem.mesh()) / largest;
     return at(state, step, 0).plus(-1, at(state, -step, 0)).times(1 / (2 * step));
   }
 

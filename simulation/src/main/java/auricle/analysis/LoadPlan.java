@@ -33,6 +33,7 @@ final class LoadPlan {
   private final Findings findings;
   private final List<EnergyTerm> terms = new ArrayList<>();
   private final Map<String, ElasticThread> threads = new LinkedHashMap<>();
+  private final NodalShares shares;
   private boolean bedded;
 
   /**
@@ -50,6 +51,7 @@ final class LoadPlan {
     this.mesh = mesh;
     this.topology = mesh.topology();
     this.rest = mesh.unknowns();
+    this.shares = new NodalShares(mesh);
     this.directors = directors;
     this.sections = sections;
     this.sets = sets;
@@ -148,30 +150,7 @@ final class LoadPlan {
   }
 
   private void thread(Load.Thread l) {
-    if (threads.containsKey(l.name())) {
-      findings.error(
-          l.at() + "/name", "a second thread '" + l.name() + "'", "a name of its own", "");
-    }
-    SurfacePlaces places = new SurfacePlaces(mesh);
-    ElasticThread thread =
-        new ElasticThread(
-            "thread " + l.name(),
-            l.points().stream().map(places::point).toList(),
-            l.closed(),
-            l.stiffness_n());
-    double now = thread.length(rest);
-    switch (l.tie()) {
-      case LENGTH -> thread.tighten(now, l.amount());
-      case SHORTENING -> thread.tighten(now, now - l.amount());
-      case TENSION -> thread.pull(l.amount());
-    }
-    if (l.tie() == Load.Tie.SHORTENING && l.amount() >= now) {
-      findings.error(
-          l.at() + "/tie/shorten_mm",
-          "shorter by " + l.amount(),
-          "less than the thread's first length, " + now,
-          "");
-    }
+    ElasticThread thread = new ThreadPlan(mesh, findings).thread(l, threads.keySet());
     threads.put(l.name(), thread);
     terms.add(thread);
   }
@@ -179,10 +158,10 @@ final class LoadPlan {
   private void contact(Load.PlaneContact l) {
     MeshSet set = sets.find(l.where());
     int[] vertices = set.vertices();
-    double[] all = areas(topology.triangleCount());
+    double[] all = shares.areas();
     double[] areas = new double[vertices.length];
     double[] offsets = new double[vertices.length];
-    double[] half = halfThickness();
+    double[] half = shares.halfThickness(sections);
     for (int i = 0; i < vertices.length; i++) {
       areas[i] = all[vertices[i]];
       offsets[i] = half[vertices[i]];
@@ -209,7 +188,7 @@ final class LoadPlan {
 
   private void foundation(Load.Foundation l) {
     MeshSet set = sets.findTriangles(l.where());
-    double[] areas = areas(set.triangles());
+    double[] areas = shares.areas(set.triangles());
     int[] vertices = set.vertices();
     double[] normals = mesh.normals();
     double[] area = new double[vertices.length];
@@ -228,34 +207,6 @@ final class LoadPlan {
             rest,
             l.normal_mpa_per_mm(),
             l.tangential_mpa_per_mm()));
-  }
-
-  private double[] areas(int count) {
-    return areas(java.util.stream.IntStream.range(0, count).toArray());
-  }
-
-  /** A third of the area of every triangle to each corner, mm², by vertex. */
-  private double[] areas(int[] triangles) {
-    double[] areas = new double[mesh.vertexCount()];
-    for (int t : triangles) {
-      double area = new PlateFrame(corner(t, 0), corner(t, 1), corner(t, 2)).area();
-      for (int c = 0; c < 3; c++) {
-        areas[topology.vertex(t, c)] += area / 3;
-      }
-    }
-    return areas;
-  }
-
-  /** Half the greatest thickness around every vertex, mm. */
-  private double[] halfThickness() {
-    double[] half = new double[mesh.vertexCount()];
-    for (int t = 0; t < topology.triangleCount(); t++) {
-      for (int c = 0; c < 3; c++) {
-        int v = topology.vertex(t, c);
-        half[v] = Math.max(half[v], sections.section(t).thickness() / 2);
-      }
-    }
-    return half;
   }
 
   /** The terms, in the order of the model. */

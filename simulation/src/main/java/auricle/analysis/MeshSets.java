@@ -2,7 +2,6 @@ package auricle.analysis;
 
 import auricle.diagnostics.Findings;
 import auricle.diagnostics.NearestName;
-import auricle.geometry.Vectors;
 import auricle.mesh.ShellMesh;
 import auricle.mesh.Topology;
 import java.util.ArrayDeque;
@@ -12,39 +11,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.IntPredicate;
-import java.util.function.ToDoubleFunction;
 
 /** Turns selectors into the parts of a mesh at rest. What selects nothing is a finding. */
 final class MeshSets {
-  private static final double COINCIDENT = 1e-6;
-
   private final ShellMesh mesh;
   private final Map<String, Selector> named = new HashMap<>();
   private final Findings findings;
   private final Deque<String> open = new ArrayDeque<>();
-  private final double size;
+  private final GeometricSelectors geometry;
 
   MeshSets(ShellMesh mesh, List<NamedSelector> selectors, Findings findings) {
     this.mesh = mesh;
     this.findings = findings;
-    this.size = size(mesh);
+    this.geometry = new GeometricSelectors(mesh, findings);
     selectors.forEach(s -> named.put(s.name(), s.selector()));
-  }
-
-  /** Diagonal of the box around a mesh, mm. */
-  static double size(ShellMesh mesh) {
-    double square = 0;
-    for (int c = 0; c < 3; c++) {
-      double low = Double.POSITIVE_INFINITY;
-      double high = Double.NEGATIVE_INFINITY;
-      for (int v = 0; v < mesh.vertexCount(); v++) {
-        low = Math.min(low, mesh.position(v, c));
-        high = Math.max(high, mesh.position(v, c));
-      }
-      square += (high - low) * (high - low);
-    }
-    return Math.sqrt(square);
   }
 
   /** The part of the mesh; a finding if it has no vertex. */
@@ -100,75 +80,12 @@ final class MeshSets {
     } else if (selector instanceof Selector.Without s) {
       return s.removed().stream().map(this::resolve).reduce(resolve(s.base()), MeshSet::without);
     }
-    return MeshSet.ofVertices(topology, accepts(selector));
-  }
-
-  private IntPredicate accepts(Selector selector) {
-    if (selector instanceof Selector.Plane s) {
-      double[] n = unit(s.at() + "/plane/normal", s.normal());
-      double tolerance = Double.isNaN(s.tolerance_mm()) ? COINCIDENT * size : s.tolerance_mm();
-      return within(x -> Math.abs(Vectors.dot(n, minus(x, s.point()))), 0, tolerance);
-    } else if (selector instanceof Selector.Box s) {
-      return v ->
-          inside(v, 0, s.low().x(), s.high().x())
-              && inside(v, 1, s.low().y(), s.high().y())
-              && inside(v, 2, s.low().z(), s.high().z());
-    } else if (selector instanceof Selector.Ball s) {
-      return within(x -> Vectors.norm(minus(x, s.centre())), s.from_mm(), s.to_mm());
-    } else if (selector instanceof Selector.Tube s) {
-      double[] a = unit(s.at() + "/tube/axis", s.axis());
-      return within(
-          x -> Vectors.norm(Vectors.cross(a, minus(x, s.point()))), s.from_mm(), s.to_mm());
-    } else if (selector instanceof Selector.Nearest s) {
-      int nearest = nearest(s.point().array());
-      return v -> v == nearest;
-    }
-    return v -> true;
-  }
-
-  private IntPredicate within(ToDoubleFunction<double[]> distance, double from, double to) {
-    double slack = COINCIDENT * size;
-    return v -> {
-      double d = distance.applyAsDouble(at(v));
-      return d >= from - slack && d <= to + slack;
-    };
-  }
-
-  private boolean inside(int vertex, int c, double low, double high) {
-    double slack = COINCIDENT * size;
-    double x = mesh.position(vertex, c);
-    return x >= low - slack && x <= high + slack;
-  }
-
-  /** The vertex nearest to a point; those nearer than rounding count as equal, the first wins. */
-  int nearest(double[] point) {
-    int nearest = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int v = 0; v < mesh.vertexCount(); v++) {
-      double d = Vectors.norm(Vectors.subtract(at(v), point));
-      if (d < least - COINCIDENT * COINCIDENT * size) {
-        least = d;
-        nearest = v;
-      }
-    }
-    return nearest;
-  }
-
-  private double[] at(int v) {
-    return new double[] {mesh.position(v, 0), mesh.position(v, 1), mesh.position(v, 2)};
-  }
-
-  private static double[] minus(double[] x, Triple point) {
-    return Vectors.subtract(x, point.array());
+    return MeshSet.ofVertices(topology, geometry.accepts(selector));
   }
 
   /** A direction as a unit vector; a finding if it has none. */
   double[] unit(String at, Triple direction) {
-    if (direction.isZero()) {
-      findings.error(at, "a vector of length zero", "a direction", "");
-      return new double[] {0, 0, 1};
-    }
-    return Vectors.unit(direction.array());
+    return geometry.unit(at, direction);
   }
 
   private MeshSet named(Selector.Named s) {

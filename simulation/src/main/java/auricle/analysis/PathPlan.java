@@ -78,7 +78,7 @@ final class PathPlan {
             .withResidualTolerance(limits.tolerance())
             .withIterations(Math.min(MOST_ITERATIONS, limits.mostIterations()));
     PathSettings usual = PathSettings.USUAL;
-    double size = MeshSets.size(problem.mesh());
+    double size = GeometricSelectors.size(problem.mesh());
     double largest = Double.isNaN(arc.largest_mm()) ? usual.largest() : arc.largest_mm() / size;
     double first = Double.isNaN(arc.first_mm()) ? usual.first() : arc.first_mm() / size;
     first = Math.min(first, largest);

@@ -30,7 +30,7 @@ final class RigidMotions {
 
   RigidMotions(ShellMesh mesh) {
     this.mesh = mesh;
-    this.size = MeshSets.size(mesh);
+    this.size = GeometricSelectors.size(mesh);
     for (int v = 0; v < mesh.vertexCount(); v++) {
       for (int c = 0; c < 3; c++) {
         middle[c] += mesh.position(v, c) / mesh.vertexCount();

@@ -1,26 +1,14 @@
 package auricle.cli;
 
-import auricle.analysis.Analysis;
 import auricle.analysis.AnalysisResult;
-import auricle.analysis.MeshSource;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import auricle.modelfile.LoadedModel;
 import auricle.modelfile.ModelReader;
 import auricle.modelfile.ModelSchema;
 import auricle.report.CheckTable;
-import auricle.report.Hash;
-import auricle.report.ProbeTable;
-import auricle.report.Provenance;
-import auricle.report.ResultFolder;
-import auricle.report.ResultJson;
-import auricle.report.StepFiles;
 import auricle.report.UseNotice;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -106,80 +94,8 @@ final class AnalyseCommand implements Callable<Integer> {
     Stopwatch watch = new Stopwatch();
     LoadedModel loaded = new ModelReader(schema()).read(model);
     watch.lap("read_ms");
-    try (Cancellation cancellation = new Cancellation();
-        ResultFolder folder = folder()) {
-      StepFiles files = new StepFiles(folder, loaded.model().title());
-      RunProgress progress =
-          new RunProgress(spec.commandLine().getErr(), quiet, cancellation, files, noFields);
-      AnalysisResult result = run(loaded, progress);
-      watch.lapAt("prepare_ms", progress.preparedAt());
-      watch.lap("solve_ms");
-      if (cancellation.asked()) {
-        spec.commandLine().getErr().println("Cancelled; nothing was written.");
-        return ExitCode.CANCELLED;
-      }
-      write(folder, files, loaded, result);
-      watch.lap("write_ms");
-      folder.write("timing.json", watch.json());
-      folder.commit();
-      return tell(output, result);
-    } catch (UncheckedIOException e) {
-      throw unwritable(new IOException(e));
-    }
-  }
-
-  private static AnalysisResult run(LoadedModel loaded, RunProgress progress)
-      throws BadInputException {
-    try {
-      return Analysis.run(loaded.model(), progress);
-    } catch (BadInputException e) {
-      throw new BadInputException(loaded.locate(e.findings()));
-    }
-  }
-
-  private ResultFolder folder() throws BadInputException {
-    try {
-      return new ResultFolder(out);
-    } catch (IOException e) {
-      throw unwritable(e);
-    }
-  }
-
-  private BadInputException unwritable(IOException e) {
-    return new BadInputException(
-        Finding.error(
-            out.toString(),
-            "results cannot be written there: " + e.getMessage(),
-            "a folder that can be made or written to",
-            ""));
-  }
-
-  private void write(
-      ResultFolder folder, StepFiles files, LoadedModel loaded, AnalysisResult result)
-      throws IOException {
-    if (!noFields) {
-      files.finish();
-    }
-    folder.write("probes.csv", ProbeTable.write(loaded.model().probes(), result));
-    folder.write(
-        "result.json", ResultJson.write(provenance(loaded), loaded.model().probes(), result));
-  }
-
-  private static Provenance provenance(LoadedModel loaded) throws IOException {
-    String meshFile = "";
-    String meshHash = "";
-    if (loaded.model().mesh() instanceof MeshSource.File file) {
-      Path path = Path.of(file.path());
-      meshFile = String.valueOf(path.getFileName());
-      meshHash = Hash.sha256(Files.readAllBytes(path));
-    }
-    return new Provenance(
-        ProgramVersion.version(),
-        loaded.model().title(),
-        loaded.name(),
-        Hash.sha256(loaded.text().getBytes(StandardCharsets.UTF_8)),
-        meshFile,
-        meshHash);
+    ModelRun run = new ModelRun(loaded, out, spec.commandLine().getErr(), watch);
+    return run.run(quiet, noFields).map(r -> tell(output, r)).orElse(ExitCode.CANCELLED);
   }
 
   private int tell(PrintWriter output, AnalysisResult result) {
