@@ -228,4 +228,57 @@ class SmallModelsTest {
     near(0.0202, last(text, "strain"), 0.001);
     near(0.01 * 1.02 * 1.02, last(text, "bend"), 0.003);
   }
+
+  private static final String GUIDED =
+      """
+      supports:
+        - clamp: {where: start}
+      loads:
+        - point_force: {where: end, total_n: [0, 0, 0.3]}
+      probes:
+        up: {displacement: {where: end_low, direction: z}}
+        load: {load_factor: {}}
+      """;
+
+  @Test
+  void theLoadFollowsWhereADisplacementIsGiven() throws Exception {
+    String text =
+        strip(GUIDED)
+            + "solve: {displacement_steps: {where: end_low, direction: z, values_mm: [0.1, 1.0]}}\n";
+    near(1.0, last(text, "up"), 1e-6);
+    near(1.0, last(text, "load"), 0.02);
+  }
+
+  @Test
+  void aPathTellsEveryStateToItsEnd() throws Exception {
+    String path = strip(GUIDED) + "solve: {path: {last_factor: 2, largest_step_mm: 0.5}}\n";
+    AnalysisResult result = auricle.modelfile.SmallModels.run(path);
+    assertTrue(result.converged() && result.steps().size() > 3, result::outcome);
+    near(2, last(path, "load"), 1e-9);
+    String until =
+        strip(GUIDED) + "solve: {path: {until: {where: end_low, direction: z, value_mm: 1}}}\n";
+    near(1.0, last(until, "load"), 0.02);
+  }
+
+  @Test
+  void aFlatRingOfASectorsRestShapeBecomesACone() throws Exception {
+    // wedge of 60 deg: half apex angle 56.44 deg, rise 2 cos β between rims 2 mm apart
+    String text =
+        """
+        format: auricle-model/1
+        title: cone
+        mesh: {cone: {lower_radius_mm: 4, upper_radius_mm: 2.4, height_mm: 1, divisions: [36, 4]}}
+        rest_shape:
+          annulus: {inner_radius_mm: 5, outer_radius_mm: 3, from_deg: 0, to_deg: 300, divisions: [36, 4]}
+        section: {thickness_mm: 0.02, young_mpa: 1.0e6, poisson: 0}
+        supports:
+          - fix: {where: {nearest_mm: [4, 0, 0]}, directions: [x, y, z]}
+          - fix: {where: {nearest_mm: [-4, 0, 0]}, directions: [y, z]}
+          - fix: {where: {nearest_mm: [0, 4, 0]}, directions: [z]}
+        solve: {load_steps: {count: 2}}
+        probes:
+          rise: {displacement: {where: side_high, direction: z}}
+        """;
+    near(2 * Math.cos(Math.asin(300.0 / 360)) - 1, last(text, "rise"), 0.2);
+  }
 }
