@@ -57,6 +57,7 @@ final class BorderedNewton {
   /** Solves from x, which is overwritten; λ is that of the energy, moved along. */
   NewtonResult solve(double[] x, Condition condition) {
     List<NewtonIteration> table = new ArrayList<>();
+    boolean met = condition.missing() == 0;
     while (true) {
       boolean usable = point.evaluate(x);
       if (usable) {
@@ -69,7 +70,8 @@ final class BorderedNewton {
       }
       double change = aim(x, condition);
       double length = length(newton);
-      boolean end = balanced(x, length) && length <= settings.stepTolerance() * energy.extent();
+      boolean still = length <= settings.stepTolerance() * energy.extent();
+      boolean end = balanced(x, length) && still && met;
       NewtonIteration line = line(table.size(), end ? 0 : length);
       table.add(line);
       if (end) {
@@ -87,6 +89,8 @@ final class BorderedNewton {
         x[k] += t * newton[k];
       }
       energy.setLoadFactor(energy.loadFactor() + t * change);
+      // the condition is linear: any whole step meets it to rounding
+      met |= t == 1;
     }
   }
 

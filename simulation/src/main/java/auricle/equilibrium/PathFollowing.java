@@ -85,8 +85,9 @@ public final class PathFollowing {
       levels.add(end);
     }
     List<Crossing> crossings = Crossing.of(before, from, energy, next, arc, levels);
-    if (output(before, from, reached, end, crossings)) {
-      return Optional.of(path(Outcome.CONVERGED, "followed to the end asked for"));
+    Optional<LoadPath> ended = output(before, from, reached, end, crossings);
+    if (ended.isPresent()) {
+      return ended;
     }
     energy.restore(after);
     arrive(result, next, false);
@@ -126,8 +127,8 @@ public final class PathFollowing {
     return newton.solve(x, across(from));
   }
 
-  /** States at the levels passed between two states; whether the end was among them. */
-  private boolean output(
+  /** States at the levels passed between two states; the whole path if the end was among them. */
+  private Optional<LoadPath> output(
       double[] before,
       PathTangent from,
       EquilibriumState reached,
@@ -144,10 +145,20 @@ public final class PathFollowing {
         failures.add("load factor %.6g: %s".formatted(reached.loadFactor(), result.reason()));
       }
       if (crossing.level().equals(end)) {
-        return true;
+        return Optional.of(ended(before, result));
       }
     }
-    return false;
+    return Optional.empty();
+  }
+
+  /** The path at its end, which counts as reached only if a state was found there. */
+  private LoadPath ended(double[] before, NewtonResult result) {
+    if (result.converged()) {
+      return path(Outcome.CONVERGED, "followed to the end asked for");
+    }
+    energy.restore(before);
+    return path(
+        result.outcome(), "the end was passed, but no state found there: " + result.reason());
   }
 
   private void arrive(NewtonResult result, PathTangent at, boolean requested) {

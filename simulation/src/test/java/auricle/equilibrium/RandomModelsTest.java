@@ -54,6 +54,13 @@ class RandomModelsTest {
       assertEquals(Outcome.CONVERGED, state.solution().outcome(), name);
       RestAudit.assertAtRest(model.energy(), state, name);
     }
+    if (path.outcome() == Outcome.CONVERGED) {
+      assertEquals(1, path.last().loadFactor(), 1e-12, name + " ends where it was asked to");
+    }
+    for (EquilibriumState state : path.requested()) {
+      double off = Math.min(Math.abs(state.loadFactor() - 0.5), Math.abs(state.loadFactor() - 1));
+      assertEquals(0, off, 1e-12, name + " is where it was asked for");
+    }
     return path;
   }
 
