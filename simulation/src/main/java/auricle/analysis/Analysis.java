@@ -81,12 +81,10 @@ public final class Analysis {
 
   private AnalysisResult nonlinear(ShellProblem problem, StepRun run) throws BadInputException {
     StepRun.Ending ending = run.run(model.solve());
+    List<String> remarks = new ArrayList<>(ending.remarks());
+    remarks.addAll(run.doubts());
     return result(
-        problem,
-        ending.outcome() == Outcome.CONVERGED,
-        ending.reason(),
-        ending.remarks(),
-        run.steps());
+        problem, ending.outcome() == Outcome.CONVERGED, ending.reason(), remarks, run.steps());
   }
 
   private AnalysisResult result(

@@ -26,6 +26,7 @@ final class StepRun implements StepMonitor {
   private final TurnTracker turns;
   private final ShellState shell;
   private final ShellState seen;
+  private final TurnAlongEdges bends;
   private final List<StepResult> steps = new ArrayList<>();
   private boolean everyState;
   private int states;
@@ -36,6 +37,7 @@ final class StepRun implements StepMonitor {
     this.turns = new TurnTracker(problem.directors(), problem.probes(), problem.start());
     this.shell = problem.state();
     this.seen = problem.seen();
+    this.bends = new TurnAlongEdges(problem.topology(), problem.directors());
   }
 
   /**
@@ -153,6 +155,7 @@ final class StepRun implements StepMonitor {
     turns.follow(state.unknowns());
     states++;
     if (state.requested() || (everyState && states > 1)) {
+      bends.look(state.unknowns(), state.loadFactor());
       EquilibriumView view = new EquilibriumView(problem, state, turns, shell, seen);
       StepResult step =
           new StepResult(
@@ -166,6 +169,11 @@ final class StepRun implements StepMonitor {
       steps.add(step);
       watcher.stepped(step, () -> new Snapshots(problem).of(view));
     }
+  }
+
+  /** What makes the results doubtful, in words. */
+  List<String> doubts() {
+    return bends.remarks();
   }
 
   /** The steps so far, in order. */
