@@ -2,6 +2,7 @@ package auricle.equilibrium;
 
 import auricle.numerics.NewtonMinimiser;
 import auricle.numerics.NewtonResult;
+import auricle.numerics.NewtonSettings;
 import auricle.numerics.Outcome;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +28,13 @@ public final class LoadSteps {
   private final NewtonMinimiser minimiser;
   private final Predictor predictor;
   private final List<EquilibriumState> states = new ArrayList<>();
+
+  /**
+   * A step that cannot be cut any more may take this many times the iterations: a body that snaps
+   * far.
+   */
+  private static final int PATIENCE = 10;
+
   private final List<PathEvent> events = new ArrayList<>();
   private final List<String> failures = new ArrayList<>();
   private double lambda;
@@ -83,7 +91,7 @@ public final class LoadSteps {
   /** Comes to rest at the start; a body that cannot (held by its load alone) is let be. */
   private @Nullable LoadPath begin(boolean wanted) {
     double[] saved = energy.save();
-    StepTrial trial = attempt(lambda);
+    StepTrial trial = attempt(lambda, 1);
     if (trial.converged()) {
       accept(trial, lambda, 0, wanted);
       return null;
@@ -126,7 +134,8 @@ public final class LoadSteps {
   private @Nullable LoadPath tryStep(double next, boolean wanted) {
     double[] saved = energy.save();
     double length = Math.abs(next - lambda);
-    StepTrial trial = attempt(next);
+    boolean shortest = CUT * length < settings.smallest();
+    StepTrial trial = attempt(next, shortest ? PATIENCE : 1);
     if (trial.converged() && !(trial.jumped() && length > 1.01 * snapStep)) {
       accept(trial, next, length, wanted);
       return null;
@@ -138,7 +147,7 @@ public final class LoadSteps {
       return null;
     }
     failures.add(words(next, result));
-    if (result.outcome() == Outcome.CANCELLED || CUT * length < settings.smallest()) {
+    if (result.outcome() == Outcome.CANCELLED || shortest) {
       return path(
           result.outcome(),
           "at rest up to load factor %.6g; beyond it: %s".formatted(lambda, words(next, result)));
@@ -147,9 +156,15 @@ public final class LoadSteps {
     return null;
   }
 
-  private StepTrial attempt(double next) {
+  private StepTrial attempt(double next, int patience) {
+    NewtonSettings newton = settings.newton();
     return new StepTrial(
-        energy, minimiser, next, predictor.motion(next - lambda), settings.newton(), monitor);
+        energy,
+        minimiser,
+        next,
+        predictor.motion(next - lambda),
+        newton.withIterations(patience * newton.mostIterations()),
+        monitor);
   }
 
   private void accept(StepTrial trial, double next, double length, boolean wanted) {

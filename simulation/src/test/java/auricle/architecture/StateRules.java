@@ -16,6 +16,7 @@ import java.util.AbstractCollection;
 import java.util.AbstractMap;
 import java.util.Collection;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
 
 /** The rules about state: what may change, what may be shared, what may be null. */
@@ -61,19 +62,29 @@ final class StateRules {
         || type.getPackageName().equals("java.util.concurrent.atomic");
   }
 
-  /** Share of the instance fields that are final; 1 if there are none. */
+  /**
+   * Share of the instance fields that are final; 1 if there are none. Not counted: fields of the
+   * compiler, and options that the command line's library fills in.
+   */
   static double finalShare(Collection<JavaClass> types) {
-    long all = 0;
-    long constant = 0;
-    for (JavaClass type : types) {
-      for (JavaField field : type.getFields()) {
-        if (!field.getModifiers().contains(JavaModifier.STATIC)) {
-          all++;
-          constant += field.getModifiers().contains(JavaModifier.FINAL) ? 1 : 0;
-        }
-      }
-    }
+    long all = types.stream().flatMap(StateRules::ownFields).count();
+    long constant =
+        types.stream().flatMap(StateRules::ownFields).filter(StateRules::isFinal).count();
     return all == 0 ? 1 : (double) constant / all;
+  }
+
+  private static Stream<JavaField> ownFields(JavaClass type) {
+    return type.getFields().stream()
+        .filter(f -> !f.getModifiers().contains(JavaModifier.STATIC))
+        .filter(f -> !f.getModifiers().contains(JavaModifier.SYNTHETIC))
+        .filter(
+            f ->
+                f.getAnnotations().stream()
+                    .noneMatch(a -> a.getRawType().getPackageName().startsWith("picocli")));
+  }
+
+  private static boolean isFinal(JavaField field) {
+    return field.getModifiers().contains(JavaModifier.FINAL);
   }
 
   private static final class BeAnArrayThatOtherPackagesSee extends ArchCondition<JavaField> {
