@@ -15,6 +15,9 @@ final class FaceCheck {
    */
   static final double LEAST_HEIGHT = 1e-4;
 
+  /** The vertices of a triangle, ascending. */
+  private record Corners(int low, int middle, int high) {}
+
   private FaceCheck() {}
 
   /**
@@ -65,7 +68,7 @@ final class FaceCheck {
   static void shapes(RawMesh raw, Triangulation mesh, String where, Findings findings) {
     Offenders degenerate = new Offenders();
     Offenders twice = new Offenders();
-    Map<String, Integer> known = new HashMap<>();
+    Map<Corners, Integer> known = new HashMap<>();
     double[] x = raw.positions();
     for (int t = 0; t < mesh.count(); t++) {
       int[] v = {mesh.vertex(t, 0), mesh.vertex(t, 1), mesh.vertex(t, 2)};
@@ -74,7 +77,7 @@ final class FaceCheck {
         degenerate.add(mesh.name(t) + " (height " + (float) height + " of its longest side)");
       }
       Arrays.sort(v);
-      Integer before = known.putIfAbsent(Arrays.toString(v), t);
+      Integer before = known.putIfAbsent(new Corners(v[0], v[1], v[2]), t);
       if (before != null) {
         twice.add(mesh.name(before) + " and " + mesh.name(t));
       }

@@ -3,9 +3,10 @@ package auricle.mesh;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /** Triangles about a vertex, ring by ring, without stepping over a crease. */
 final class FaceRings {
@@ -73,8 +74,8 @@ final class FaceRings {
 
   /** A set of triangles with those that touch one of its vertices and can be walked to. */
   List<Integer> grown(Collection<Integer> set) {
-    TreeSet<Integer> ring = vertices(set);
-    TreeSet<Integer> reached = new TreeSet<>(set);
+    Set<Integer> ring = vertices(set);
+    Set<Integer> reached = new LinkedHashSet<>(set);
     List<Integer> open = new ArrayList<>(reached);
     while (!open.isEmpty()) {
       int t = open.remove(open.size() - 1);
@@ -88,15 +89,15 @@ final class FaceRings {
     return List.copyOf(reached);
   }
 
-  private boolean touches(int t, TreeSet<Integer> vertices) {
+  private boolean touches(int t, Set<Integer> vertices) {
     return vertices.contains(topology.vertex(t, 0))
         || vertices.contains(topology.vertex(t, 1))
         || vertices.contains(topology.vertex(t, 2));
   }
 
-  /** Vertices of some triangles, ascending. */
-  TreeSet<Integer> vertices(Collection<Integer> set) {
-    TreeSet<Integer> found = new TreeSet<>();
+  /** Vertices of some triangles, in the order in which they name them. */
+  Set<Integer> vertices(Collection<Integer> set) {
+    Set<Integer> found = new LinkedHashSet<>();
     for (int t : set) {
       for (int c = 0; c < 3; c++) {
         found.add(topology.vertex(t, c));

@@ -10,7 +10,7 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 /**
  * The quadric h = d s + e t + a s² + b s t + c t² through the origin that fits points best, where h
  * is the height over a plane and s, t run along two axes in it, each scaled to the extent of the
- * points. Nearer points weigh more (1 / distance).
+ * points. Nearer points weigh more (1 / distance in s and t).
  *
  * <p>Points in two rows leave the term across the rows open; then it is left out.
  */
@@ -21,6 +21,9 @@ final class QuadricFit {
    * below 1e-3. Our own choice.
    */
   private static final double TRUSTED = 0.02 * 0.02;
+
+  /** Scaled distance from which nearness gains no more weight. */
+  private static final double NEAREST = 1e-3;
 
   private final double[] normal;
   private final double[] s;
@@ -41,8 +44,10 @@ final class QuadricFit {
     double[][] left = new double[full ? 5 : 4][full ? 5 : 4];
     this.right = new double[left.length];
     for (double[] p : points) {
-      double weight = sScale / Vectors.norm(p);
-      double[] row = row(Vectors.dot(p, s) / sScale, Vectors.dot(p, t) / tScale, weight);
+      double atS = Vectors.dot(p, s) / sScale;
+      double atT = Vectors.dot(p, t) / tScale;
+      double weight = 1 / Math.max(Math.hypot(atS, atT), NEAREST);
+      double[] row = row(atS, atT, weight);
       double height = weight * Vectors.dot(p, normal);
       for (int i = 0; i < left.length; i++) {
         right[i] += row[i] * height;

@@ -86,7 +86,10 @@ public final class RawMesh {
 
     /** Adds a vertex, mm. */
     public void vertex(double x, double y, double z) {
-      positions.addElements(new double[] {x, y, z});
+      // one by one: adding several at once copies the whole array each time
+      positions.addElement(x);
+      positions.addElement(y);
+      positions.addElement(z);
     }
 
     /** Adds a face by its vertices, counted from 0. */

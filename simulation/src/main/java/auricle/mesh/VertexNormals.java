@@ -3,6 +3,7 @@ package auricle.mesh;
 import auricle.geometry.Vectors;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Unit normals of the smooth surface that a mesh approximates, estimated at its vertices.
@@ -61,13 +62,18 @@ public final class VertexNormals {
 
   private double[] sideNormal(int v, List<Integer> side) {
     double[] mean = Vectors.unit(meanNormal(v, side));
-    List<Integer> near = rings.grown(side);
-    List<Integer> far = rings.grown(near);
-    return QuadricFit.normal(relative(v, near), mean)
-        .or(() -> QuadricFit.normal(relative(v, far), mean))
-        .or(() -> QuadricFit.normalOfRows(relative(v, near), mean))
-        .or(() -> QuadricFit.normalOfRows(relative(v, far), mean))
+    List<Integer> two = rings.grown(side);
+    List<double[]> near = relative(v, two);
+    return QuadricFit.normal(near, mean)
+        .or(() -> withoutFullRing(near, relative(v, rings.grown(two)), mean))
         .orElse(mean);
+  }
+
+  private static Optional<double[]> withoutFullRing(
+      List<double[]> near, List<double[]> far, double[] mean) {
+    return QuadricFit.normal(far, mean)
+        .or(() -> QuadricFit.normalOfRows(near, mean))
+        .or(() -> QuadricFit.normalOfRows(far, mean));
   }
 
   /** Offsets from a vertex to the other vertices of some triangles. */
