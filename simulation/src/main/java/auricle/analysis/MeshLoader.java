@@ -14,6 +14,8 @@ import java.util.Optional;
 
 /** Brings the mesh that a model asks for. */
 final class MeshLoader {
+  private static final long MOST_CELLS = 1_000_000;
+
   private MeshLoader() {}
 
   /**
@@ -54,6 +56,15 @@ final class MeshLoader {
   }
 
   private static ShellMesh generate(MeshSource.Generated source) throws BadInputException {
+    long cells = (long) source.grid().first() * source.grid().second();
+    if (cells > MOST_CELLS) {
+      throw new BadInputException(
+          Finding.error(
+              source.at() + "/divisions",
+              cells + " cells",
+              "at most " + MOST_CELLS,
+              "Use fewer divisions."));
+    }
     try {
       Graded surface = new Graded(source.surface(), source.firstGrading(), source.secondGrading());
       return GridMesher.mesh(surface, source.grid());

@@ -31,6 +31,19 @@ final class RestPlan {
       }
     }
     grown = changed ? end : start;
+    check(start, "/mesh", "the shape of the mesh", findings);
+    check(end, "/rest_changes", "the shape in which nothing is strained", findings);
+  }
+
+  /** Needles and triangles that cannot close are told before anything is built on them. */
+  private static void check(RestShape shape, String at, String what, Findings findings) {
+    for (int t = 0; t < shape.topology().triangleCount(); t++) {
+      if (!shape.closes(t)) {
+        findings.error(
+            at, "triangle " + t + " does not close in " + what, "triangles of some area", "");
+        return;
+      }
+    }
   }
 
   private static RestShape shapeOf(ShellMesh other, ShellMesh mesh) {

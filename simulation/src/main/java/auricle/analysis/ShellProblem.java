@@ -51,6 +51,7 @@ final class ShellProblem {
     sections = new SectionPlan(mesh, model.sections(), sets, findings);
     findings.stopIfErrors();
     rest = new RestPlan(mesh, other, model.restChanges(), sections, sets, findings);
+    findings.stopIfErrors();
     supportPlan = new SupportPlan(mesh, directors, model.supports(), sets, findings);
     supports = supportPlan.build();
     LoadPlan loads = loads(model, findings);

@@ -2,6 +2,8 @@ package auricle.cli;
 
 import auricle.modelfile.ModelSchema;
 import auricle.report.UseNotice;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.concurrent.FutureTask;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -32,6 +34,14 @@ public final class Main {
 
   /** Runs the command named by the arguments; the exit code. */
   static int run(String... arguments) {
+    return run(
+        new PrintWriter(System.out, true, StandardCharsets.UTF_8),
+        new PrintWriter(System.err, true, StandardCharsets.UTF_8),
+        arguments);
+  }
+
+  /** The same with other places to write to. */
+  static int run(PrintWriter out, PrintWriter err, String... arguments) {
     // reading the schema takes longest of all that comes before solving: begun beside the rest
     FutureTask<ModelSchema> schema = new FutureTask<>(ModelSchema::load);
     Thread reading = new Thread(schema, "schema");
@@ -42,11 +52,13 @@ public final class Main {
     line.addSubcommand(new VerifyCommand(schema));
     line.setExecutionExceptionHandler(new ProgramErrors());
     line.setUsageHelpWidth(110);
+    line.setOut(out);
+    line.setErr(err);
     return arguments.length == 0 ? usage(line) : line.execute(arguments);
   }
 
   private static int usage(CommandLine line) {
-    line.usage(System.err);
+    line.usage(line.getErr());
     return ExitCode.BAD_INPUT;
   }
 }

@@ -78,7 +78,9 @@ public final class Directors implements MovingFrame {
   public void rebase(double[] u) {
     for (int i = 0; i < unknowns.directorCount(); i++) {
       int w = unknowns.director(i);
-      if (u[w] != 0 || u[w + 1] != 0) {
+      // tilts that overflow stay: whoever evaluates them sees that they are no place to be
+      double square = u[w] * u[w] + u[w + 1] * u[w + 1];
+      if (square > 0 && Double.isFinite(square)) {
         FrameMath.transport(frames, 9 * i, u[w], u[w + 1]);
         u[w] = 0;
         u[w + 1] = 0;

@@ -98,6 +98,15 @@ public final class RestShape {
     return tilt[9 * triangle + 3 * i + k];
   }
 
+  /** Whether the rest lengths of a triangle's edges make a triangle of some area. */
+  public boolean closes(int triangle) {
+    double a = Math.sqrt(arcSquared[3 * triangle]);
+    double b = Math.sqrt(arcSquared[3 * triangle + 1]);
+    double c = Math.sqrt(arcSquared[3 * triangle + 2]);
+    double least = 1e-12 * (a + b + c);
+    return a + b - c > least && b + c - a > least && c + a - b > least;
+  }
+
   /** The flattened triangle in its own plane. */
   public PlateShape plate(int triangle) {
     return PlateShape.of(arcSquared, 3 * triangle);

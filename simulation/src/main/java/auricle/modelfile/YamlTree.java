@@ -3,6 +3,7 @@ package auricle.modelfile;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
+import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,7 @@ import tools.jackson.dataformat.yaml.YAMLParser;
 final class YamlTree {
   private static final Pattern MARK = Pattern.compile("\\s+in reader, line \\d+, column \\d+:.*");
   private static final int DEEPEST = 60;
+  private static final double LARGEST_EXACT = 1e15;
 
   private final Places places;
   private final Findings findings;
@@ -115,9 +117,13 @@ final class YamlTree {
       findings.error(pointer(), "'" + parser.getString() + "'", "a finite number", "");
       return JsonNodeFactory.instance.numberNode(1);
     }
-    return value == Math.rint(value) && Math.abs(value) < 1e15
+    if (value != Math.rint(value)) {
+      return JsonNodeFactory.instance.numberNode(value);
+    }
+    // whole numbers in a form that the schema's bounds can be compared with, however large
+    return Math.abs(value) < LARGEST_EXACT
         ? JsonNodeFactory.instance.numberNode((long) value)
-        : JsonNodeFactory.instance.numberNode(value);
+        : JsonNodeFactory.instance.numberNode(BigDecimal.valueOf(value).toBigInteger());
   }
 
   private void note() {

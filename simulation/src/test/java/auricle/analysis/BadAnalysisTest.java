@@ -52,6 +52,8 @@ class BadAnalysisTest {
         "poisson: 0}|poisson: 0}\\nother_sections: [{where: tip, thickness_mm: 1, young_mpa: 1, poisson: 0}]|other_sections[0].where|no triangle",
         "thickness_mm: 0.1, young_mpa: 1.2e6, poisson: 0}|plies: [{thickness_mm: 1, e1_mpa: 2, e2_mpa: 1, nu12: 0, g12_mpa: 1}]}|line 4 column 1, section|material axis",
         "clamp: {where: start}|symmetry: {where: start, normal: z}|supports[0].symmetry|at right angles",
+        "divisions: [10, 1]|divisions: [4000, 4000]|line 3 column 44, mesh.strip.divisions|16000000 cells",
+        "length_mm: 10|length_mm: 1.0e30|line 3 column 1, mesh|does not close",
         "strip: {length|cylinder: {radius_mm: 1, length|line 3|unknown key 'width_mm'",
       })
   void isToldWithItsPlace(String good, String bad, String where, String word)

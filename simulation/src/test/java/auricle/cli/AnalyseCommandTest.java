@@ -9,10 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,7 +48,14 @@ class AnalyseCommandTest {
   private int analyse(String text, String... more) throws IOException {
     Path model = Files.writeString(folder.resolve("m.yaml"), text);
     String[] usual = {"analyse", model.toString(), "--out", folder.resolve("out").toString()};
-    return Main.run(Stream.concat(Stream.of(usual), Stream.of(more)).toArray(String[]::new));
+    return run(Stream.concat(Stream.of(usual), Stream.of(more)).toArray(String[]::new));
+  }
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... arguments) {
+    return Main.run(new PrintWriter(out), new PrintWriter(err), arguments);
   }
 
   private String result(String name) throws IOException {
@@ -106,11 +113,12 @@ class AnalyseCommandTest {
   @Test
   void badInputEndsWithTwoAndLeavesNothing() throws Exception {
     assertEquals(2, analyse(GOOD.replace("clamp", "clmap")));
+    assertTrue(err.toString().startsWith("error: m.yaml line 6 column 5"), err::toString);
     assertEquals(2, analyse(GOOD.replace("where: start", "where: strat")));
     assertEquals(2, analyse(""));
-    assertEquals(2, Main.run("analyse", folder.resolve("no.yaml").toString(), "-o", "x"));
-    assertEquals(2, Main.run("analyse"));
-    assertEquals(2, Main.run("analyse", "--nonsense"));
+    assertEquals(2, run("analyse", folder.resolve("no.yaml").toString(), "-o", "x"));
+    assertEquals(2, run("analyse"));
+    assertEquals(2, run("analyse", "--nonsense"));
     assertEquals(List.of(), left());
   }
 
@@ -195,17 +203,10 @@ class AnalyseCommandTest {
 
   @Test
   void helpSaysWhatItIsFor() {
-    PrintStream before = System.out;
-    ByteArrayOutputStream text = new ByteArrayOutputStream();
-    System.setOut(new PrintStream(text, true, StandardCharsets.UTF_8));
-    try {
-      assertEquals(0, Main.run("analyse", "--help"));
-      assertEquals(0, Main.run("--help"));
-      assertEquals(0, Main.run("--version"));
-    } finally {
-      System.setOut(before);
-    }
-    String all = text.toString(StandardCharsets.UTF_8).replaceAll("\\s+", " ");
+    assertEquals(0, run("analyse", "--help"));
+    assertEquals(0, run("--help"));
+    assertEquals(0, run("--version"));
+    String all = out.toString().replaceAll("\\s+", " ");
     assertEquals(4, all.split("Not a medical device", -1).length);
   }
 }
