@@ -101,6 +101,11 @@ final class BrickModel {
         (i, j, k) -> supports.append(number(i, j, k)).append(',').append(direction).append(",,\n"));
   }
 
+  /** Fixes a direction of the middle node of one corner point. */
+  void fixPoint(int i, int j, int direction) {
+    supports.append(number(i, j, 1)).append(',').append(direction).append(",,\n");
+  }
+
   /** Holds the middle of the thickness alone, free to turn: a hinge. */
   void hinge(IntPredicate columns, IntPredicate rows) {
     each(

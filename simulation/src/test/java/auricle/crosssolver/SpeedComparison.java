@@ -69,7 +69,7 @@ public final class SpeedComparison {
     BrickModel m = new BrickModel(s, 16, 16, 0.04);
     m.fix(i -> i == 0, j -> true, 2);
     m.fix(i -> i == m.columns(), j -> true, 1);
-    m.fix(i -> i == 0, j -> j == 0, 3);
+    m.fixPoint(0, 0, 3);
     m.force(0, 0, 1, 200);
     m.force(m.columns(), 0, 2, -200);
     int inward = m.number(m.columns(), 0, 1);
