@@ -36,7 +36,10 @@ public final class ResultFolder implements AutoCloseable {
     Path parent = this.target.getParent();
     Path beside = parent == null ? this.target : parent;
     Files.createDirectories(beside);
-    this.staging = Files.createTempDirectory(beside, "." + this.target.getFileName() + "-");
+    // not a temporary directory of the library, which nobody but its owner could read afterwards
+    String unique = ProcessHandle.current().pid() + "-" + System.nanoTime();
+    this.staging =
+        Files.createDirectory(beside.resolve("." + this.target.getFileName() + "-" + unique));
   }
 
   /** Where a file or folder is to be written until the commit; its folders are made. */
