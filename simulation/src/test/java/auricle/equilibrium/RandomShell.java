@@ -99,6 +99,9 @@ final class RandomShell extends RandomModel {
     if (seed % 5 == 0) {
       grown.addCurvature(0, 0.2, 0, 0.1);
       grown.addStrain(0, 0.1, -0.05, 0);
+      if (!grown.closes(0)) {
+        grown = rest; // a sliver that no plane triangle could become: refused before any solving
+      }
     }
     SectionField section = SectionField.uniform(Section.isotropic(modulus, 0.3, thickness));
     terms.addAll(ShellTerms.growing(rest, grown, directors, section));
