@@ -36,7 +36,7 @@ final class StepRun implements StepMonitor {
     this.watcher = watcher;
     this.turns = new TurnTracker(problem.directors(), problem.probes(), problem.start());
     this.shell = problem.state();
-    this.seen = problem.seen();
+    this.seen = problem.growing() ? problem.seen() : shell;
     this.bends = new TurnAlongEdges(problem.topology(), problem.directors());
   }
 

@@ -5,6 +5,7 @@ import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The elastic energy of a shell, W = ½ ∫ [E:A:E + 2 E:B:K + K:D:K] dA, as a list of terms. */
 public final class ShellTerms {
@@ -29,10 +30,14 @@ public final class ShellTerms {
     List<EnergyTerm> terms = new ArrayList<>();
     terms.add(new EdgeMembrane(start, grown, directors, sections));
     terms.add(new PlateBending(start, grown, directors, sections));
-    StretchBendCoupling coupling = new StretchBendCoupling(start, grown, directors, sections);
-    if (!coupling.isEmpty()) {
-      terms.add(coupling);
+    if (coupled(grown, sections)) {
+      terms.add(new StretchBendCoupling(start, grown, directors, sections));
     }
     return terms;
+  }
+
+  private static boolean coupled(RestShape rest, SectionField sections) {
+    return IntStream.range(0, rest.topology().triangleCount())
+        .anyMatch(t -> sections.section(t).coupled());
   }
 }

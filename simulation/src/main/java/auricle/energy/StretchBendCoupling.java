@@ -90,11 +90,6 @@ public final class StretchBendCoupling implements EnergyTerm {
     return places;
   }
 
-  /** Whether any section of the mesh needs this term. */
-  public boolean isEmpty() {
-    return domains.isEmpty();
-  }
-
   @Override
   public String name() {
     return "stretch-bend coupling";

@@ -9,14 +9,15 @@ import auricle.modelfile.ModelSchema;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The example models that are shipped meet what they say they expect. */
+/**
+ * The example models that are shipped come to rest and meet what they say they expect, if anything.
+ */
 class ExampleModelsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
         "cylinder_with_free_ends",
         "hook_of_two_arcs",
-        "skew_plate",
         "sphere_under_pressure",
         "twisted_beam"
       })

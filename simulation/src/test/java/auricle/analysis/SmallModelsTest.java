@@ -259,26 +259,4 @@ class SmallModelsTest {
         strip(GUIDED) + "solve: {path: {until: {where: end_low, direction: z, value_mm: 1}}}\n";
     near(1.0, last(until, "load"), 0.02);
   }
-
-  @Test
-  void aFlatRingOfASectorsRestShapeBecomesACone() throws Exception {
-    // wedge of 60 deg: half apex angle 56.44 deg, rise 2 cos β between rims 2 mm apart
-    String text =
-        """
-        format: auricle-model/1
-        title: cone
-        mesh: {cone: {lower_radius_mm: 4, upper_radius_mm: 2.4, height_mm: 1, divisions: [36, 4]}}
-        rest_shape:
-          annulus: {inner_radius_mm: 5, outer_radius_mm: 3, from_deg: 0, to_deg: 300, divisions: [36, 4]}
-        section: {thickness_mm: 0.02, young_mpa: 1.0e6, poisson: 0}
-        supports:
-          - fix: {where: {nearest_mm: [4, 0, 0]}, directions: [x, y, z]}
-          - fix: {where: {nearest_mm: [-4, 0, 0]}, directions: [y, z]}
-          - fix: {where: {nearest_mm: [0, 4, 0]}, directions: [z]}
-        solve: {load_steps: {count: 2}}
-        probes:
-          rise: {displacement: {where: side_high, direction: z}}
-        """;
-    near(2 * Math.cos(Math.asin(300.0 / 360)) - 1, last(text, "rise"), 0.2);
-  }
 }

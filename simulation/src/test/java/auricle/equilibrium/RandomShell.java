@@ -49,12 +49,22 @@ final class RandomShell extends RandomModel {
             patterns[random.nextInt(3)],
             between(0, 0.3),
             random.nextLong());
-    mesh = GridMesher.mesh(surface(), options);
+    mesh = sound(surface(), options);
     start = mesh.unknowns();
     // what bends a plate of size 5 by about its size
     scale = modulus * Math.pow(thickness, 3) / 25;
     supports = supports();
     seed = random.nextLong();
+  }
+
+  /** The mesh, or a regular one where jitter made a sliver that input checks would refuse. */
+  private static ShellMesh sound(ParametricSurface surface, GridOptions options) {
+    ShellMesh mesh = GridMesher.mesh(surface, options);
+    RestShape rest = RestShape.of(mesh.topology(), mesh.unknowns(), mesh.directors());
+    boolean closes = IntStream.range(0, mesh.topology().triangleCount()).allMatch(rest::closes);
+    return closes
+        ? mesh
+        : GridMesher.mesh(surface, GridOptions.regular(options.first(), options.second()));
   }
 
   private ParametricSurface surface() {
