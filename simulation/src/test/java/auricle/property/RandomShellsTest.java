@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
  * -Dauricle.randomShells=10000}.
  */
 class RandomShellsTest {
-  private static final int COUNT = Integer.getInteger("auricle.randomShells", 150);
+  private static final int COUNT = Integer.getInteger("auricle.random.models", 300) / 2;
   private static final long MOST_ITERATIONS = 3000;
   private final Map<Outcome, Integer> outcomes = new EnumMap<>(Outcome.class);
 
