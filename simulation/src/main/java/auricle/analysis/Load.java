@@ -50,7 +50,7 @@ public sealed interface Load {
    * @param tie how it is tied
    * @param amount mm of rest length, mm of shortening, or N of tension
    */
-  record Thread(
+  record TiedThread(
       String at,
       String name,
       List<ThreadPoint> points,

@@ -75,7 +75,7 @@ final class LoadPlan {
       put(dead().onTriangles(triangles, force).build("surface force"), l.constant());
     } else if (load instanceof Load.Pressure l) {
       pressure(l);
-    } else if (load instanceof Load.Thread l) {
+    } else if (load instanceof Load.TiedThread l) {
       thread(l);
     } else if (load instanceof Load.PlaneContact l) {
       contact(l);
@@ -149,7 +149,7 @@ final class LoadPlan {
     return Vectors.at(rest, 3 * topology.vertex(triangle, c));
   }
 
-  private void thread(Load.Thread l) {
+  private void thread(Load.TiedThread l) {
     ElasticThread thread = new ThreadPlan(mesh, findings).thread(l, threads.keySet());
     threads.put(l.name(), thread);
     terms.add(thread);

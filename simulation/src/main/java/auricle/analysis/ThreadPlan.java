@@ -20,7 +20,7 @@ final class ThreadPlan {
    *
    * @param taken names that other threads have
    */
-  ElasticThread thread(Load.Thread l, Set<String> taken) {
+  ElasticThread thread(Load.TiedThread l, Set<String> taken) {
     if (taken.contains(l.name())) {
       findings.error(
           l.at() + "/name", "a second thread '" + l.name() + "'", "a name of its own", "");

@@ -7,8 +7,6 @@ import java.util.Locale;
 
 /** The table of the verify command, line by line as cases end. */
 final class VerificationTable {
-  private static final String LINE = "%-40s %-14s %6s %13s %13s %9s %9s %9s %9s  %-4s %s%n";
-
   private final PrintWriter out;
   private int cases;
   private int failed;
@@ -31,7 +29,7 @@ final class VerificationTable {
   }
 
   private void line(Object... cells) {
-    out.printf(Locale.ROOT, LINE, cells);
+    out.printf(Locale.ROOT, "%-40s %-14s %6s %13s %13s %9s %9s %9s %9s  %-4s %s%n", cells);
   }
 
   /** Prints a case: per probe the point that uses most of its tolerance. */

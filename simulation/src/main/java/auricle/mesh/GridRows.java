@@ -86,6 +86,7 @@ final class GridRows {
   /** s of vertex i of row j, also beyond the end of a row that closes. */
   double s(int i, int j) {
     int size = rows.get(j).size();
-    return parameters.get(vertex(i, j))[0] + i / size;
+    int wholeTurns = i / size;
+    return parameters.get(vertex(i, j))[0] + wholeTurns;
   }
 }

@@ -108,7 +108,7 @@ interface ByteSource {
       }
       bits <<= 6 * (4 - letters);
       for (int k = 0; k < 3; k++) {
-        group[k] = (byte) (bits >> 16 - 8 * k);
+        group[k] = (byte) (bits >> (16 - 8 * k));
       }
       held = letters - 1;
       next = 0;

@@ -45,7 +45,7 @@ interface PlyNumbers {
     private long used;
 
     Ascii(byte[] bytes, int from, String where) {
-      this.size = bytes.length - from;
+      this.size = (long) bytes.length - from;
       this.words =
           new StringTokenizer(new String(bytes, from, (int) size, StandardCharsets.ISO_8859_1));
       this.where = where;
@@ -94,7 +94,7 @@ interface PlyNumbers {
 
     @Override
     public long left() {
-      return data.capacity() - at;
+      return (long) data.capacity() - at;
     }
   }
 }

@@ -94,7 +94,7 @@ final class VtuReader {
       return;
     }
     int size = end - from;
-    boolean fits = type == 5 && size == 3 || type == 9 && size == 4 || type == 7;
+    boolean fits = (type == 5 && size == 3) || (type == 9 && size == 4) || type == 7;
     if (!fits) {
       String name = OTHER_CELLS.containsKey(type) ? " (" + OTHER_CELLS.get(type) + ")" : "";
       throw MeshFiles.bad(

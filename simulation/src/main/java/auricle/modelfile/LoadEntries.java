@@ -60,7 +60,7 @@ final class LoadEntries {
           case "shorten_mm" -> Load.Tie.SHORTENING;
           default -> Load.Tie.TENSION;
         };
-    return new Load.Thread(
+    return new Load.TiedThread(
         e.at(),
         e.text("name"),
         e.items("points").stream().map(LoadEntries::point).toList(),

@@ -155,7 +155,7 @@ final class YamlTree {
   /** The parser's own words without its sketch of the line. */
   private static String problem(String message) {
     StringBuilder words = new StringBuilder();
-    for (String line : message.split("\n")) {
+    for (String line : message.lines().toList()) {
       Matcher mark = MARK.matcher(line);
       boolean sketch = line.startsWith("    ") || mark.matches() || line.startsWith(" in reader");
       if (!sketch && !line.isBlank()) {
