@@ -50,6 +50,8 @@ final class HouseRules {
           "org.ejml..", List.of("numerics"),
           "tools.jackson..", List.of("modelfile", "report"),
           "com.networknt..", List.of("modelfile", "report"),
+          "org.apache.batik..", List.of("report"),
+          "org.apache.fontbox..", List.of("report"),
           "picocli..", List.of("cli"),
           "org.locationtech.jts..", List.of("mesh"));
 

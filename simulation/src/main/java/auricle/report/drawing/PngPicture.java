@@ -1,0 +1,104 @@
+package auricle.report.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriter;
+import javax.imageio.metadata.IIOInvalidTreeException;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.metadata.IIOMetadataNode;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
+
+/** A page as a PNG file that prints at its true size. */
+public final class PngPicture {
+  private static final double MM_PER_INCH = 25.4;
+  static final double HALO = 0.28;
+
+  private PngPicture() {}
+
+  /**
+   * The file.
+   *
+   * @param dotsPerInch resolution
+   */
+  public static byte[] write(Page page, double dotsPerInch) throws IOException {
+    double dotsPerMm = dotsPerInch / MM_PER_INCH;
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 17);
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+    try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+      BufferedImage image = draw(page, dotsPerMm);
+      IIOMetadata size =
+          writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), writer.getDefaultWriteParam());
+      size.mergeTree("javax_imageio_1.0", resolution(dotsPerMm));
+      writer.setOutput(out);
+      writer.write(new IIOImage(image, null, size));
+    } catch (IIOInvalidTreeException e) {
+      throw new IllegalStateException("PNG keeps a resolution", e);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+
+  /** The raster picture. */
+  static BufferedImage draw(Page page, double dotsPerMm) {
+    int width = (int) Math.round(page.width_mm() * dotsPerMm);
+    int height = (int) Math.round(page.height_mm() * dotsPerMm);
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setColor(Ink.WHITE.awt());
+    g.fillRect(0, 0, width, height);
+    g.scale(dotsPerMm, dotsPerMm);
+    page.marks().forEach(m -> mark(g, m));
+    page.labels().forEach(l -> label(g, l));
+    g.dispose();
+    return image;
+  }
+
+  /** Lines and areas; the letters come last. */
+  static void mark(Graphics2D g, Mark mark) {
+    if (mark instanceof Mark.Line line) {
+      g.setColor(line.pen().ink().awt());
+      g.setStroke(line.pen().stroke());
+      g.draw(line.path());
+    } else if (mark instanceof Mark.Area area) {
+      g.setColor(area.ink().awt());
+      g.fill(area.shape());
+    }
+  }
+
+  private static void label(Graphics2D g, Mark.Label label) {
+    Shape outline = Lettering.outline(label);
+    Style style = label.style();
+    if (style.haloed()) {
+      g.setColor(Ink.WHITE.awt());
+      float width = (float) (HALO * style.size_mm());
+      g.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+      g.draw(outline);
+    }
+    g.setColor(style.ink().awt());
+    g.fill(outline);
+  }
+
+  private static IIOMetadataNode resolution(double dotsPerMm) {
+    IIOMetadataNode dimension = new IIOMetadataNode("Dimension");
+    for (String name : new String[] {"HorizontalPixelSize", "VerticalPixelSize"}) {
+      IIOMetadataNode size = new IIOMetadataNode(name);
+      size.setAttribute("value", Double.toString(1 / dotsPerMm));
+      dimension.appendChild(size);
+    }
+    IIOMetadataNode root = new IIOMetadataNode("javax_imageio_1.0");
+    root.appendChild(dimension);
+    return root;
+  }
+}
