@@ -19,6 +19,7 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** A page as a PNG file that prints at its true size. */
 public final class PngPicture {
+  private static final String NATIVE = "javax_imageio_png_1.0";
   private static final double MM_PER_INCH = 25.4;
   static final double HALO = 0.28;
 
@@ -37,7 +38,7 @@ public final class PngPicture {
       BufferedImage image = draw(page, dotsPerMm);
       IIOMetadata size =
           writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), writer.getDefaultWriteParam());
-      size.mergeTree("javax_imageio_1.0", resolution(dotsPerMm));
+      size.mergeTree(NATIVE, resolution(dotsPerMm));
       writer.setOutput(out);
       writer.write(new IIOImage(image, null, size));
     } catch (IIOInvalidTreeException e) {
@@ -90,15 +91,15 @@ public final class PngPicture {
     g.fill(outline);
   }
 
+  /** In the format's own words: the neutral ones are converted wrongly by some versions of Java. */
   private static IIOMetadataNode resolution(double dotsPerMm) {
-    IIOMetadataNode dimension = new IIOMetadataNode("Dimension");
-    for (String name : new String[] {"HorizontalPixelSize", "VerticalPixelSize"}) {
-      IIOMetadataNode size = new IIOMetadataNode(name);
-      size.setAttribute("value", Double.toString(1 / dotsPerMm));
-      dimension.appendChild(size);
-    }
-    IIOMetadataNode root = new IIOMetadataNode("javax_imageio_1.0");
-    root.appendChild(dimension);
+    IIOMetadataNode size = new IIOMetadataNode("pHYs");
+    String dotsPerMetre = Long.toString(Math.round(1000 * dotsPerMm));
+    size.setAttribute("pixelsPerUnitXAxis", dotsPerMetre);
+    size.setAttribute("pixelsPerUnitYAxis", dotsPerMetre);
+    size.setAttribute("unitSpecifier", "meter");
+    IIOMetadataNode root = new IIOMetadataNode(NATIVE);
+    root.appendChild(size);
     return root;
   }
 }
