@@ -24,7 +24,8 @@ final class Lettering {
   private final double unitsPerEm;
 
   private Lettering(String resource) {
-    try (InputStream in = Lettering.class.getResourceAsStream("/auricle/report/fonts/" + resource)) {
+    try (InputStream in =
+        Lettering.class.getResourceAsStream("/auricle/report/fonts/" + resource)) {
       if (in == null) {
         throw new IllegalStateException("the font " + resource + " is missing");
       }

@@ -51,10 +51,7 @@ public final class Page {
 
   /** The labels among the marks. */
   public List<Mark.Label> labels() {
-    return marks.stream()
-        .filter(Mark.Label.class::isInstance)
-        .map(Mark.Label.class::cast)
-        .toList();
+    return marks.stream().filter(Mark.Label.class::isInstance).map(Mark.Label.class::cast).toList();
   }
 
   /** Draws a line along a path. */

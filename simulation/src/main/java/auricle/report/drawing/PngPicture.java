@@ -37,7 +37,8 @@ public final class PngPicture {
     try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
       BufferedImage image = draw(page, dotsPerMm);
       IIOMetadata size =
-          writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), writer.getDefaultWriteParam());
+          writer.getDefaultImageMetadata(
+              new ImageTypeSpecifier(image), writer.getDefaultWriteParam());
       size.mergeTree(NATIVE, resolution(dotsPerMm));
       writer.setOutput(out);
       writer.write(new IIOImage(image, null, size));
