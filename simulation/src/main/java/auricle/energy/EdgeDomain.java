@@ -27,11 +27,14 @@ final class EdgeDomain {
   private final int[] vertices;
   private final double[] strainOfArcs;
   private final double[] restStrain = new double[3];
-  private final double[] startStrain = new double[3];
-  private final double[] grownStrain = new double[3];
+  private final RestShape start;
+  private final RestShape grown;
   private final double[] stiffness = new double[36];
   private final List<Side> sides = new ArrayList<>();
   private double area;
+
+  /** Strain by squared arc of edge j of side s: entry 9 s + 3 a + j for component a. */
+  private final double[] strainOfRestArcs;
 
   /** One triangle of a domain: its number, and its constants for the curvature. */
   record Side(int triangle, PlateShape plate, List<Integer> corners, double share, double axis) {}
@@ -44,6 +47,9 @@ final class EdgeDomain {
       Unknowns unknowns,
       SectionField s) {
     Topology topology = rest.topology();
+    this.start = start;
+    this.grown = rest;
+    this.strainOfRestArcs = new double[9 * triangles.length];
     this.vertices = new int[2 + triangles.length];
     vertices[0] = topology.edgeStart(edge);
     vertices[1] = topology.edgeEnd(edge);
@@ -55,7 +61,7 @@ final class EdgeDomain {
     this.stencil = stencil(unknowns);
     this.strainOfArcs = new double[3 * edgeCount()];
     for (int side = 0; side < triangles.length; side++) {
-      addSide(edge, side, triangles[side], start, rest, s);
+      addSide(edge, side, triangles[side], rest, s);
     }
     grow(1);
   }
@@ -110,8 +116,7 @@ final class EdgeDomain {
     return places;
   }
 
-  private void addSide(
-      int edge, int side, int triangle, RestShape start, RestShape rest, SectionField sections) {
+  private void addSide(int edge, int side, int triangle, RestShape rest, SectionField sections) {
     Topology topology = rest.topology();
     PlateShape plate = rest.plate(triangle);
     int k = corner(topology, triangle, edge);
@@ -124,8 +129,7 @@ final class EdgeDomain {
       for (int j = 0; j < 3; j++) {
         double c = 0.5 * share * m[3 * a + j];
         strainOfArcs[edgeCount() * a + local[j]] += c;
-        startStrain[a] += c * start.arcSquared(triangle, j);
-        grownStrain[a] += c * rest.arcSquared(triangle, j);
+        strainOfRestArcs[9 * side + 3 * a + j] = c;
       }
     }
     Section section = sections.section(triangle);
@@ -203,11 +207,22 @@ final class EdgeDomain {
     return out;
   }
 
-  /** Sets the rest strain to that at a load factor. */
+  /** Sets the rest strain to that at a load factor, by the rest shapes as they are now. */
   void grow(double loadFactor) {
     for (int a = 0; a < 3; a++) {
-      restStrain[a] = startStrain[a] + loadFactor * (grownStrain[a] - startStrain[a]);
+      restStrain[a] = 0;
+      for (int s = 0; s < sides.size(); s++) {
+        for (int j = 0; j < 3; j++) {
+          restStrain[a] += strainOfRestArcs[9 * s + 3 * a + j] * restArc(s, j, loadFactor);
+        }
+      }
     }
+  }
+
+  private double restArc(int side, int j, double loadFactor) {
+    int triangle = sides.get(side).triangle();
+    double from = start.arcSquared(triangle, j);
+    return from + loadFactor * (grown.arcSquared(triangle, j) - from);
   }
 
   int[] stencil() {

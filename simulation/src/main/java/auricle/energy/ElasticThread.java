@@ -92,6 +92,21 @@ public final class ElasticThread implements EnergyTerm {
     follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, lambda * full)));
   }
 
+  /**
+   * From now on let go of: at λ = 0 it pulls at the given tension, N, at λ = 1 at none.
+   *
+   * @throws IllegalArgumentException if the tension is negative or not finite
+   */
+  public void letGo(double tension_N) {
+    double full = new ThreadLaw.ConstantPull(tension_N).tension_N();
+    follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, (1 - lambda) * full)));
+  }
+
+  /** From now on by the given law, whatever the load factor. */
+  public void follow(ThreadLaw given) {
+    follow(lambda -> given);
+  }
+
   private void follow(DoubleFunction<ThreadLaw> laws) {
     lawAt = laws;
     law = laws.apply(loadFactor);

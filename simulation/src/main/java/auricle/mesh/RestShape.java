@@ -70,6 +70,38 @@ public final class RestShape {
   }
 
   /**
+   * Multiplies all arcs squared and tilts by a number: a step of a weighted sum of shapes, which is
+   * a shape again where the weights come to 1.
+   */
+  public void scale(double factor) {
+    for (int i = 0; i < arcSquared.length; i++) {
+      arcSquared[i] *= factor;
+    }
+    for (int i = 0; i < tilt.length; i++) {
+      tilt[i] *= factor;
+    }
+  }
+
+  /**
+   * Adds another shape times a weight, see {@link #scale}. Metric and curvature of the sum are the
+   * weighted sums of those of the shapes.
+   *
+   * @throws IllegalArgumentException if the number of triangles differs
+   */
+  public void add(double weight, RestShape other) {
+    if (other.arcSquared.length != arcSquared.length) {
+      throw new IllegalArgumentException(
+          arcSquared.length / 3 + " and " + other.arcSquared.length / 3 + " triangles in one sum");
+    }
+    for (int i = 0; i < arcSquared.length; i++) {
+      arcSquared[i] += weight * other.arcSquared[i];
+    }
+    for (int i = 0; i < tilt.length; i++) {
+      tilt[i] += weight * other.tilt[i];
+    }
+  }
+
+  /**
    * The same triangles, joined in another way: a sector as rest shape of a full ring, say.
    *
    * @param other as many triangles, their corners in the same order

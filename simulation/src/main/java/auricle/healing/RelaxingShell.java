@@ -1,0 +1,105 @@
+package auricle.healing;
+
+import auricle.energy.EnergyTerm;
+import auricle.energy.ScaledTerm;
+import auricle.energy.ShellTerms;
+import auricle.material.Prony;
+import auricle.material.SectionField;
+import auricle.mesh.Directors;
+import auricle.mesh.RestShape;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A shell all of whose stiffness, membrane, bending and coupling, relaxes by one Prony series.
+ *
+ * <p>With shape x (squared arcs and tilts, in which strain and curvature are linear), elastic rest
+ * shape r and branch shapes qᵢ,
+ *
+ * <pre>
+ *   force = C [g∞ (x − r) + Σ gᵢ (x − qᵢ)],   q̇ᵢ = (x − qᵢ)/τᵢ,   qᵢ(0) = r.
+ * </pre>
+ *
+ * <p>Over a step of length h in which x goes linearly from x₀ to x₁, with ε = exp(−h/τᵢ) and φ =
+ * (1 − ε) τᵢ/h, exactly
+ *
+ * <pre>
+ *   qᵢ₁ = ε qᵢ₀ + (φ − ε) x₀ + (1 − φ) x₁,
+ *   force = s C (x₁ − m),   s = g∞ + Σ gᵢ φ,   s m = g∞ r + Σ gᵢ [ε qᵢ₀ + (φ − ε) x₀]:
+ * </pre>
+ *
+ * the forces of an elastic shell with scaled section and a rest shape m that is a mean of shapes,
+ * with weights ≥ 0 that come to 1. A step is therefore one minimisation of a shell's energy (Taylor,
+ * Pister and Goudreau 1970, Int J Numer Methods Eng 2:45-59, for the recurrence; Simo and Hughes
+ * 1998, Computational Inelasticity, section 10.3). φ → 0 for long steps: what has relaxed carries
+ * nothing, without oscillation.
+ */
+public final class RelaxingShell implements TimePart {
+  private final Prony prony;
+  private final Directors directors;
+  private final RestShape rest;
+  private final RestShape mixed;
+  private final RestShape present;
+  private final List<RestShape> branches = new ArrayList<>();
+  private final List<ScaledTerm> terms = new ArrayList<>();
+  private double step_s;
+
+  /**
+   * @param rest elastic rest shape r; the shell has had no other shape before
+   * @param sections instant stiffness C
+   * @param prony how it relaxes
+   */
+  public RelaxingShell(
+      RestShape rest, Directors directors, SectionField sections, Prony prony) {
+    this.prony = prony;
+    this.directors = directors;
+    this.rest = rest;
+    mixed = rest.copy();
+    present = rest.copy();
+    prony.terms().forEach(term -> branches.add(rest.copy()));
+    for (EnergyTerm term : ShellTerms.of(mixed, directors, sections)) {
+      terms.add(new ScaledTerm(term));
+    }
+  }
+
+  @Override
+  public List<ScaledTerm> terms() {
+    return terms;
+  }
+
+  @Override
+  public void aim(double from_s, double to_s) {
+    step_s = to_s - from_s;
+    double share = prony.remaining();
+    mixed.scale(0);
+    mixed.add(share, rest);
+    for (int i = 0; i < branches.size(); i++) {
+      Prony.Term term = prony.terms().get(i);
+      double left = term.left(step_s);
+      double mean = term.mean(step_s);
+      share += term.fraction() * mean;
+      mixed.add(term.fraction() * left, branches.get(i));
+      mixed.add(term.fraction() * (mean - left), present);
+    }
+    mixed.scale(1 / share);
+    for (ScaledTerm term : terms) {
+      term.scale(share, share);
+    }
+  }
+
+  @Override
+  public void arrive(double[] u) {
+    RestShape next = RestShape.of(rest.topology(), u, directors);
+    for (int i = 0; i < branches.size(); i++) {
+      Prony.Term term = prony.terms().get(i);
+      double left = term.left(step_s);
+      double mean = term.mean(step_s);
+      RestShape branch = branches.get(i);
+      branch.scale(left);
+      branch.add(mean - left, present);
+      branch.add(1 - mean, next);
+    }
+    present.scale(0);
+    present.add(1, next);
+  }
+}

@@ -1,0 +1,19 @@
+package auricle.healing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+
+class DurationsTest {
+  @Test
+  void timesAreSaidAsPeopleSayThem() {
+    double day = Durations.DAY_S;
+    assertEquals("40 s", Durations.words(40));
+    assertEquals("3 h", Durations.words(3 * 3600));
+    assertEquals("1 day", Durations.words(day));
+    assertEquals("7 days", Durations.words(7 * day));
+    assertEquals("1 month", Durations.words(30 * day));
+    assertEquals("3 months", Durations.words(91 * day));
+    assertEquals("12 months", Durations.words(365 * day));
+  }
+}
