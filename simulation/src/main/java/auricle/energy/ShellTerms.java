@@ -21,8 +21,8 @@ public final class ShellTerms {
   /**
    * The same with a rest shape that changes with the load factor: tissue that grows, shrinks, is
    * bent or released. The terms read both shapes anew whenever they are given the load factor, so
-   * that a shape of its owner's may change in between; areas and stiffness stay those that the grown
-   * shape had when the terms were made.
+   * that a shape of its owner's may change in between; areas and stiffness stay those that the
+   * grown shape had when the terms were made.
    *
    * @param start rest shape at load factor 0
    * @param grown rest shape at load factor 1; in between, metric and curvature change linearly

@@ -88,8 +88,8 @@ final class Motion {
 
   /**
    * Bound on the error of coordinates by taking the motion as straight within a step, mm: ⅛ |ü| h²,
-   * with ü from how far the step, s, ended from the straight continuation of the one before, ½ |ü| h
-   * (h + h₀). Zero where nothing came before.
+   * with ü from how far the step, s, ended from the straight continuation of the one before, ½ |ü|
+   * h (h + h₀). Zero where nothing came before.
    */
   double bend(double step_s) {
     double most = 0;

@@ -20,8 +20,8 @@ import java.util.List;
  *   force = C [g∞ (x − r) + Σ gᵢ (x − qᵢ)],   q̇ᵢ = (x − qᵢ)/τᵢ,   qᵢ(0) = r.
  * </pre>
  *
- * <p>Over a step of length h in which x goes linearly from x₀ to x₁, with ε = exp(−h/τᵢ) and φ =
- * (1 − ε) τᵢ/h, exactly
+ * <p>Over a step of length h in which x goes linearly from x₀ to x₁, with ε = exp(−h/τᵢ) and φ = (1
+ * − ε) τᵢ/h, exactly
  *
  * <pre>
  *   qᵢ₁ = ε qᵢ₀ + (φ − ε) x₀ + (1 − φ) x₁,
@@ -29,10 +29,10 @@ import java.util.List;
  * </pre>
  *
  * the forces of an elastic shell with scaled section and a rest shape m that is a mean of shapes,
- * with weights ≥ 0 that come to 1. A step is therefore one minimisation of a shell's energy (Taylor,
- * Pister and Goudreau 1970, Int J Numer Methods Eng 2:45-59, for the recurrence; Simo and Hughes
- * 1998, Computational Inelasticity, section 10.3). φ → 0 for long steps: what has relaxed carries
- * nothing, without oscillation.
+ * with weights ≥ 0 that come to 1. A step is therefore one minimisation of a shell's energy
+ * (Taylor, Pister and Goudreau 1970, Int J Numer Methods Eng 2:45-59, for the recurrence; Simo and
+ * Hughes 1998, Computational Inelasticity, section 10.3). φ → 0 for long steps: what has relaxed
+ * carries nothing, without oscillation.
  */
 public final class RelaxingShell implements TimePart {
   private final Prony prony;
@@ -49,8 +49,7 @@ public final class RelaxingShell implements TimePart {
    * @param sections instant stiffness C
    * @param prony how it relaxes
    */
-  public RelaxingShell(
-      RestShape rest, Directors directors, SectionField sections, Prony prony) {
+  public RelaxingShell(RestShape rest, Directors directors, SectionField sections, Prony prony) {
     this.prony = prony;
     this.directors = directors;
     this.rest = rest;

@@ -9,16 +9,17 @@ import java.util.Optional;
  * go linearly with time, and its own law is integrated exactly for that: second order, implicit,
  * stable for steps of any size, exact where the strain is held.
  *
- * <p>Order of calls: {@link #aim}, a solution, then either {@link #arrive} or, where the step is not
- * taken, another {@code aim}.
+ * <p>Order of calls: {@link #aim}, a solution, then either {@link #arrive} or, where the step is
+ * not taken, another {@code aim}.
  */
 public interface TimePart {
   /** The energies of the part; always the same objects. */
   List<? extends EnergyTerm> terms();
 
   /**
-   * Sets the terms so that at load factor 1 their minimum is the state at the end of a step from the
-   * present. A step of no length is an instant: nothing flows, only what acts from outside changes.
+   * Sets the terms so that at load factor 1 their minimum is the state at the end of a step from
+   * the present. A step of no length is an instant: nothing flows, only what acts from outside
+   * changes.
    *
    * @param from_s present time, s since the start
    * @param to_s end of the step, s, not before the present

@@ -18,8 +18,8 @@ import org.jspecify.annotations.Nullable;
  * Follows a body that changes with time from rest to rest: every step is one minimisation of an
  * energy that its {@link TimePart}s set. Steps adapt to a bound of their error and hit every time
  * asked for, and every time at which a part changes, exactly. Where a part gives way the moment is
- * sought by shorter steps; then the body is led to its new rest at that moment by load steps, through
- * a snap if there is one.
+ * sought by shorter steps; then the body is led to its new rest at that moment by load steps,
+ * through a snap if there is one.
  */
 public final class TimeSteps {
   private static final double SAFETY = 0.9;

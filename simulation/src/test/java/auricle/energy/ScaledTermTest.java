@@ -10,10 +10,7 @@ class ScaledTermTest {
   private static final double[] U = {0, 0, 0, 3, 1, 0.5, 2, 2, 2};
   private final ElasticThread thread =
       new ElasticThread(
-          "thread",
-          List.of(new VertexPoint(0), new VertexPoint(1), new VertexPoint(2)),
-          true,
-          10);
+          "thread", List.of(new VertexPoint(0), new VertexPoint(1), new VertexPoint(2)), true, 10);
   private final ScaledTerm scaled = new ScaledTerm(thread);
 
   @Test

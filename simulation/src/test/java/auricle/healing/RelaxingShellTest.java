@@ -27,8 +27,7 @@ class RelaxingShellTest {
   private static final Prony STANDARD = new Prony(List.of(new Prony.Term(0.4, 10)));
   private static final Prony THREE =
       new Prony(
-          List.of(
-              new Prony.Term(0.2, 1), new Prony.Term(0.15, 30), new Prony.Term(0.15, 1000)));
+          List.of(new Prony.Term(0.2, 1), new Prony.Term(0.15, 30), new Prony.Term(0.15, 1000)));
   private static final double[] Y = {0, 1, 0};
   private static final String SOURCE = "closed form in the head of the table (computed)";
   private static final TimeStepSettings FINE =

@@ -110,8 +110,7 @@ final class ViscousStrip {
   }
 
   TimeSteps steps(TotalEnergy energy, double start_s) {
-    return new TimeSteps(
-        energy, directors, List.of(shell), start_s, settings, TimeMonitor.NONE);
+    return new TimeSteps(energy, directors, List.of(shell), start_s, settings, TimeMonitor.NONE);
   }
 
   ShellMesh mesh() {
@@ -153,8 +152,7 @@ final class ViscousStrip {
   double reaction(TotalEnergy energy, boolean moment) {
     double sum = 0;
     for (int v : end) {
-      int unknown =
-          moment ? directors.unknowns().director(v) + 1 : directors.unknowns().vertex(v);
+      int unknown = moment ? directors.unknowns().director(v) + 1 : directors.unknowns().vertex(v);
       sum += energy.forces()[unknown];
     }
     return sum;
