@@ -1,0 +1,201 @@
+package auricle.anatomy;
+
+import auricle.mesh.ShellMesh;
+import auricle.mesh.Topology;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Surface coordinates and landmark curves in the rest shape.
+ *
+ * <p>Around: 0 at the root of the helix, over the top and back, 1 at the end of the lobule; beyond
+ * 1, up to {@link #frontEnd()}, the front with the border of the lobule, notch, tragus and the
+ * anterior notch. Across: 0 at the middle of the floor, {@link #FOOT} at the foot of the bowl's
+ * wall, {@link #FOLD} on the fold line, {@link #SCAPHA_END} where the helix begins, 1 at the free
+ * edge. The fold line is the crest of the antihelix, continued upwards by the superior crus and
+ * downwards by the antitragus.
+ */
+public final class Chart {
+  /** Across at the foot of the bowl's wall. */
+  public static final double FOOT = Section.FOOT;
+
+  /** Across on the fold line. */
+  public static final double FOLD = Section.FOLD;
+
+  /** Across where the helix begins. */
+  public static final double SCAPHA_END = Section.SCAPHA_END;
+
+  /** Around at the upper end of the fold line, where the superior crus runs out under the helix. */
+  public static final double FOLD_START = 0.2;
+
+  /** Around at its lower end, at the antitragus. */
+  public static final double FOLD_END = 0.95;
+
+  private static final int POINTS = 160;
+  private final AuricleSurface surface;
+  private final ChartMap map;
+  private final ShellMesh mesh;
+  private final Heights heights;
+
+  Chart(AuricleSurface surface, ChartMap map, ShellMesh mesh) {
+    this.surface = surface;
+    this.map = map;
+    this.mesh = mesh;
+    this.heights = new Heights(surface);
+  }
+
+  /** Around where the front closes on the root of the helix: the same line as 0. */
+  public double frontEnd() {
+    return PlanForm.PERIOD;
+  }
+
+  /** Around of a vertex. */
+  public double around(int vertex) {
+    return map.around(vertex);
+  }
+
+  /** Across of a vertex. */
+  public double across(int vertex) {
+    return map.across(vertex);
+  }
+
+  /** The spot at a place; across is held within 0 … 1, around goes round. */
+  public SurfaceSpot spot(double around, double across) {
+    return map.spot(around, across);
+  }
+
+  /**
+   * Around where the fold line has a height; nearest end of the fold line beyond its heights.
+   *
+   * @param heightPercent share of the ear's height, 0 … 100
+   */
+  public double aroundAtHeight(double heightPercent) {
+    return heights.aroundOfFold(heightPercent);
+  }
+
+  /** Around where the helix at the back has a height: where a horizontal cut meets the rim. */
+  public double aroundOfRimAtHeight(double heightPercent) {
+    return heights.aroundOfRim(heightPercent);
+  }
+
+  /** Lowest point of the lobule, z, mm. */
+  public double lowest_mm() {
+    return heights.lowest();
+  }
+
+  /** Top of the helix, z, mm. */
+  public double highest_mm() {
+    return heights.highest();
+  }
+
+  /**
+   * The spot at an arc length along the profile from the fold line; held at the foot of the wall
+   * and at the free edge.
+   *
+   * @param offset_mm positive towards the rim, negative towards the bowl
+   */
+  public SurfaceSpot fromFold(double around, double offset_mm) {
+    return spot(around, new ProfileLengths(surface.section(around)).acrossAt(offset_mm));
+  }
+
+  /** Arc length along the profile from the fold line to a place; positive towards the rim, mm. */
+  public double foldOffsetAt_mm(double around, double across) {
+    return new ProfileLengths(surface.section(around)).offset(across);
+  }
+
+  /** Arc length along the profile from the fold line to a triangle's centroid, mm. */
+  public double foldOffset_mm(int triangle) {
+    double[] place = map.centroid(triangle);
+    return foldOffsetAt_mm(place[0], place[1]);
+  }
+
+  /** Around of a triangle's centroid. */
+  public double aroundOf(int triangle) {
+    return map.centroid(triangle)[0];
+  }
+
+  /** Height of a triangle's centroid, percent of the ear's height. */
+  public double heightPercent(int triangle) {
+    double z = 0;
+    for (int i = 0; i < 3; i++) {
+      z += mesh.position(mesh.topology().vertex(triangle, i), 2) / 3;
+    }
+    return heights.percent(z);
+  }
+
+  /** Arc length along the profile from the free edge to a triangle's centroid, mm, at least 0. */
+  public double rimDistance_mm(int triangle) {
+    double[] place = map.centroid(triangle);
+    ProfileLengths lengths = new ProfileLengths(surface.section(place[0]));
+    return lengths.offset(1) - lengths.offset(place[1]);
+  }
+
+  /**
+   * Direction of the lines along the fold in a triangle: the angle from its edge 0 (corner 1 to
+   * corner 2) to them, towards greater around, anticlockwise about the normal, rad.
+   */
+  public double foldDirection(int triangle) {
+    double[] place = map.centroid(triangle);
+    double[] along = surface.slice(place[0]).alongAround(place[1]);
+    return TriangleDirection.angle(mesh, triangle, along);
+  }
+
+  /** The fold line from the superior crus over the antihelix to the antitragus. */
+  public Curve foldLine() {
+    return curve("fold line", FOLD_START, FOLD_END, a -> FOLD);
+  }
+
+  /** The crest of the antihelix: the fold line. */
+  public Curve antihelixCrest() {
+    return foldLine();
+  }
+
+  /** The most lateral line of the helix at rest, from its root to the end of the lobule. */
+  public Curve rim() {
+    return curve("rim", 0, 1, a -> acrossOfRim(a));
+  }
+
+  /** Across of the most lateral point of the helix (or lobule) of a section at rest. */
+  public double acrossOfRim(double around) {
+    return Heights.mostLateral(surface.section(around));
+  }
+
+  /** The free edge, all the way round the front. */
+  public Curve freeEdge() {
+    return curve("free edge", 0, PlanForm.PERIOD, a -> 1);
+  }
+
+  /** The edge of the bowl: inferior crus, then the antihelix below the branching. */
+  public Curve bowlEdge() {
+    return curve("bowl edge", 0, 1, this::acrossOfBowlEdge);
+  }
+
+  private double acrossOfBowlEdge(double around) {
+    Section section = surface.section(around);
+    EarProfile p = section.profile();
+    boolean none = p.edgeEnd() <= p.edgeStart();
+    return none ? FOLD : section.acrossAt((p.edgeStart() + p.edgeEnd()) / 2);
+  }
+
+  /** The foot of the bowl's wall, where the floor ends. */
+  public Curve bowlFoot() {
+    return curve("bowl foot", 0, PlanForm.PERIOD, a -> FOOT);
+  }
+
+  private Curve curve(String name, double from, double to, DoubleUnaryOperator across) {
+    List<SurfaceSpot> spots = new ArrayList<>();
+    List<Double> around = new ArrayList<>();
+    for (int i = 0; i <= POINTS; i++) {
+      double a = from + (to - from) * i / POINTS;
+      around.add(a);
+      spots.add(spot(a, across.applyAsDouble(a)));
+    }
+    return new Curve(name, spots, around);
+  }
+
+  /** The mesh's topology, for positions of spots. */
+  public Topology topology() {
+    return mesh.topology();
+  }
+}

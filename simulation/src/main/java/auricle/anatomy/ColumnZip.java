@@ -1,0 +1,44 @@
+package auricle.anatomy;
+
+import auricle.geometry.Vectors;
+import java.util.List;
+
+/** Joins two neighbouring lines of vertices by triangles, always by the shorter diagonal. */
+final class ColumnZip {
+  private ColumnZip() {}
+
+  /**
+   * Adds the triangles between two lines that run the same way, the second at the left of the first
+   * seen against the normals when {@code left}, else at its right.
+   */
+  static void join(
+      MeshVertices vertices,
+      List<Integer> first,
+      List<Integer> second,
+      boolean left,
+      List<int[]> triangles) {
+    int i = 0;
+    int k = 0;
+    while (i < first.size() - 1 || k < second.size() - 1) {
+      int a = first.get(i);
+      int b = second.get(k);
+      boolean alongFirst = goesOnFirst(vertices, first, second, i, k);
+      int next = alongFirst ? first.get(++i) : second.get(++k);
+      triangles.add(left ? new int[] {a, next, b} : new int[] {a, b, next});
+    }
+  }
+
+  private static boolean goesOnFirst(
+      MeshVertices vertices, List<Integer> first, List<Integer> second, int i, int k) {
+    if (i == first.size() - 1 || k == second.size() - 1) {
+      return k == second.size() - 1;
+    }
+    double one = distance(vertices, first.get(i + 1), second.get(k));
+    double other = distance(vertices, first.get(i), second.get(k + 1));
+    return Math.abs(one - other) < 1e-9 ? (i + first.get(0)) % 2 == 0 : one < other;
+  }
+
+  private static double distance(MeshVertices vertices, int a, int b) {
+    return Vectors.norm(Vectors.subtract(vertices.point(a), vertices.point(b)));
+  }
+}

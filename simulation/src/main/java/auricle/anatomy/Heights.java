@@ -1,0 +1,81 @@
+package auricle.anatomy;
+
+/** Heights of the smooth rest shape along z, and where lines of the surface have them. */
+final class Heights {
+  private static final int SECTIONS = 150;
+  private static final int SAMPLES = 24;
+  private static final double RIM_FROM = 0.25;
+  private final AuricleSurface surface;
+  private final double lowest;
+  private final double highest;
+
+  Heights(AuricleSurface surface) {
+    this.surface = surface;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < SECTIONS; i++) {
+      Section section = surface.section((double) i / (SECTIONS - 1));
+      for (int k = 0; k <= SAMPLES; k++) {
+        double z = section.point(Section.FOLD + (1 - Section.FOLD) * k / SAMPLES)[2];
+        low = Math.min(low, z);
+        high = Math.max(high, z);
+      }
+    }
+    lowest = low;
+    highest = high;
+  }
+
+  double lowest() {
+    return lowest;
+  }
+
+  double highest() {
+    return highest;
+  }
+
+  double percent(double z) {
+    return 100 * (z - lowest) / (highest - lowest);
+  }
+
+  /** Around where the fold line has a height. */
+  double aroundOfFold(double percent) {
+    return bisect(percent, Chart.FOLD_START, Chart.FOLD_END, false);
+  }
+
+  /** Around where the most lateral line of the helix at the back has a height. */
+  double aroundOfRim(double percent) {
+    return bisect(percent, RIM_FROM, 1, true);
+  }
+
+  private double bisect(double percent, double from, double to, boolean rim) {
+    double low = from;
+    double high = to;
+    for (int i = 0; i < 50; i++) {
+      double middle = (low + high) / 2;
+      Section section = surface.section(middle);
+      double across = rim ? mostLateral(section) : Section.FOLD;
+      if (percent(section.point(across)[2]) > percent) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
+
+  /** Across of the most lateral point from the fold to the edge: sampled, then halved down. */
+  static double mostLateral(Section section) {
+    double step = (1 - Section.SCAPHA_END) / SAMPLES;
+    double best = 1;
+    for (int i = 0; i <= SAMPLES; i++) {
+      double across = Section.SCAPHA_END + i * step;
+      best = section.point(across)[0] > section.point(best)[0] ? across : best;
+    }
+    for (double part = step / 2; part > 1e-7; part /= 2) {
+      for (double across : new double[] {best - part, Math.min(1, best + part)}) {
+        best = section.point(across)[0] > section.point(best)[0] ? across : best;
+      }
+    }
+    return best;
+  }
+}
