@@ -2,7 +2,8 @@ package auricle.anatomy;
 
 /**
  * Where the auricle is joined to the head: the floor of the bowl with the foot of its wall and of
- * the tragus, the front of the helix at its root, and the front border of the lobule with the notch.
+ * the tragus, the front of the helix at its root, and the front border of the lobule with the
+ * notch.
  */
 final class Bedding {
   private static final double ROOT_FROM = 1.215;

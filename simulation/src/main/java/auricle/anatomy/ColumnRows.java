@@ -13,9 +13,7 @@ final class ColumnRows {
   private static final double TURN = 0.5;
   private static final int SAMPLES = 120;
   private static final double FORGIVEN = 0.15;
-  private static final double[] LANDMARKS = {
-    Section.FOOT, Section.FOLD, Section.SCAPHA_END, 1
-  };
+  private static final double[] LANDMARKS = {Section.FOOT, Section.FOLD, Section.SCAPHA_END, 1};
 
   private ColumnRows() {}
 

@@ -19,8 +19,7 @@ final class CubicPiece implements ProfilePiece {
     startSlope = from.slope();
     for (int i = 0; i < STEPS; i++) {
       double middle = (i + 0.5) / STEPS;
-      lengths[i + 1] =
-          lengths[i] + Math.hypot(slope(out, middle), slope(lateral, middle)) / STEPS;
+      lengths[i + 1] = lengths[i] + Math.hypot(slope(out, middle), slope(lateral, middle)) / STEPS;
     }
   }
 

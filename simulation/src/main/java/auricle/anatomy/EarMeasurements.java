@@ -62,66 +62,235 @@ public record EarMeasurements(
 
   /** The same with another side. */
   public EarMeasurements withSide(Side value) {
-    return new EarMeasurements(value, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        value,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another age_years. */
   public EarMeasurements withAge_years(double value) {
-    return new EarMeasurements(side, value, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        value,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another height_mm. */
   public EarMeasurements withHeight_mm(double value) {
-    return new EarMeasurements(side, age_years, value, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        value,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another width_mm. */
   public EarMeasurements withWidth_mm(double value) {
-    return new EarMeasurements(side, age_years, height_mm, value, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        value,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another helixMastoidUpper_mm. */
   public EarMeasurements withHelixMastoidUpper_mm(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, value, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        value,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another helixMastoidMiddle_mm. */
   public EarMeasurements withHelixMastoidMiddle_mm(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, value, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        value,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another helixMastoidLower_mm. */
   public EarMeasurements withHelixMastoidLower_mm(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, value, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        value,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another lobuleMastoid_mm. */
   public EarMeasurements withLobuleMastoid_mm(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, value, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        value,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another auriculocephalicAngle_deg. */
   public EarMeasurements withAuriculocephalicAngle_deg(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, value, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        value,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another foldAngleUpper_deg. */
   public EarMeasurements withFoldAngleUpper_deg(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, value, foldAngleMiddle_deg, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        value,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another foldAngleMiddle_deg. */
   public EarMeasurements withFoldAngleMiddle_deg(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, value, bowlDepth_mm, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        value,
+        bowlDepth_mm,
+        cartilageThickness_mm);
   }
 
   /** The same with another bowlDepth_mm. */
   public EarMeasurements withBowlDepth_mm(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, value, cartilageThickness_mm);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        value,
+        cartilageThickness_mm);
   }
 
   /** The same with another cartilageThickness_mm. */
   public EarMeasurements withCartilageThickness_mm(double value) {
-    return new EarMeasurements(side, age_years, height_mm, width_mm, helixMastoidUpper_mm, helixMastoidMiddle_mm, helixMastoidLower_mm, lobuleMastoid_mm, auriculocephalicAngle_deg, foldAngleUpper_deg, foldAngleMiddle_deg, bowlDepth_mm, value);
+    return new EarMeasurements(
+        side,
+        age_years,
+        height_mm,
+        width_mm,
+        helixMastoidUpper_mm,
+        helixMastoidMiddle_mm,
+        helixMastoidLower_mm,
+        lobuleMastoid_mm,
+        auriculocephalicAngle_deg,
+        foldAngleUpper_deg,
+        foldAngleMiddle_deg,
+        bowlDepth_mm,
+        value);
   }
 }

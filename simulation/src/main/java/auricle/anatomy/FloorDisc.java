@@ -13,8 +13,7 @@ final class FloorDisc {
   private final MeshVertices vertices;
   private final List<int[]> triangles;
 
-  FloorDisc(
-      AuricleSurface surface, int division, MeshVertices vertices, List<int[]> triangles) {
+  FloorDisc(AuricleSurface surface, int division, MeshVertices vertices, List<int[]> triangles) {
     this.surface = surface;
     this.division = division;
     this.vertices = vertices;

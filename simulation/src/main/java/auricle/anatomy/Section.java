@@ -92,8 +92,7 @@ final class Section {
     double mean = heading + bend * p.out() / 2;
     double turned = bend * p.out() / 2;
     double chord = p.out() * (Math.abs(turned) < 1e-9 ? 1 : Math.sin(turned) / turned);
-    return view.point(
-        footU + chord * Math.cos(mean), footV + chord * Math.sin(mean), p.lateral());
+    return view.point(footU + chord * Math.cos(mean), footV + chord * Math.sin(mean), p.lateral());
   }
 
   /** Direction along the profile, outwards, in the ear frame; not of unit length. */

@@ -6,7 +6,9 @@ import auricle.mesh.Topology;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A mid-surface given a thickness for pictures: two faces and a round edge, as shaded triangles. */
+/**
+ * A mid-surface given a thickness for pictures: two faces and a round edge, as shaded triangles.
+ */
 final class EarSolid {
   /** Corners with positions and normals; nine numbers each. */
   record Facet(List<double[]> points, List<double[]> normals, int source) {}
@@ -66,8 +68,7 @@ final class EarSolid {
       c++;
     }
     double[] along = Vectors.subtract(Vectors.at(x, 3 * b), Vectors.at(x, 3 * a));
-    double[] in =
-        Vectors.subtract(Vectors.at(x, 3 * topology.vertex(t, c)), Vectors.at(x, 3 * a));
+    double[] in = Vectors.subtract(Vectors.at(x, 3 * topology.vertex(t, c)), Vectors.at(x, 3 * a));
     for (int k = 0; k < ROUND; k++) {
       double[][] d = new double[4][];
       int[] v = {a, b, a, b};
