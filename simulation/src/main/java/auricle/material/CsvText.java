@@ -19,8 +19,7 @@ final class CsvText {
 
   /** Records by the names of the header row. */
   static CSVParser records(String text) throws IOException {
-    return CSVParser.parse(
-        text, DIALECT.builder().setHeader().setSkipHeaderRecord(true).get());
+    return CSVParser.parse(text, DIALECT.builder().setHeader().setSkipHeaderRecord(true).get());
   }
 
   /** All records, the header row as the first of them. */

@@ -42,7 +42,8 @@ final class RowReader {
     double value = cells.number("value", true);
     quantity.ifPresent(q -> checkValue(q, value));
     Spread spread = spread(value);
-    String source = needed("source", "who says so: author, year, journal; or 'choice of this project'");
+    String source =
+        needed("source", "who says so: author, year, journal; or 'choice of this project'");
     String locator = needed("locator", "where in the source: page, table, doi; or 'none'");
     Optional<Confidence> confidence = confidence();
     if (findings.list().size() > before || quantity.isEmpty() || confidence.isEmpty()) {

@@ -38,7 +38,11 @@ final class TableReader {
         }
       }
     } catch (IOException | UncheckedIOException e) {
-      findings.error(file, "it cannot be read as CSV: " + e.getMessage(), "a table", "Look for a quote that is not closed.");
+      findings.error(
+          file,
+          "it cannot be read as CSV: " + e.getMessage(),
+          "a table",
+          "Look for a quote that is not closed.");
     }
     if (header.isEmpty()) {
       findings.error(file, "no header row", String.join(",", RowReader.COLUMNS), "");
@@ -51,10 +55,14 @@ final class TableReader {
     for (String name : header) {
       if (!RowReader.COLUMNS.contains(name)) {
         findings.error(
-            where, "a column '" + name + "'", "a known column", NearestName.hint(name, RowReader.COLUMNS));
+            where,
+            "a column '" + name + "'",
+            "a known column",
+            NearestName.hint(name, RowReader.COLUMNS));
       }
     }
-    List<String> missing = new ArrayList<>(List.of("key", "value", "unit", "source", "locator", "confidence"));
+    List<String> missing =
+        new ArrayList<>(List.of("key", "value", "unit", "source", "locator", "confidence"));
     missing.removeAll(header);
     if (!missing.isEmpty()) {
       findings.error(

@@ -18,9 +18,7 @@ final class Threads {
 
   /** Keys of all threads. */
   List<String> keys() {
-    return materials().stream()
-        .flatMap(m -> sizes().stream().map(s -> m + "_" + s))
-        .toList();
+    return materials().stream().flatMap(m -> sizes().stream().map(s -> m + "_" + s)).toList();
   }
 
   private List<String> materials() {

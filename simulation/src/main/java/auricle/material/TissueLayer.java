@@ -17,7 +17,8 @@ public record TissueLayer(double modulus_mpa, double thickness_mm) {
     if (!(modulus_mpa >= 0 && thickness_mm >= 0)
         || Double.isInfinite(modulus_mpa)
         || Double.isInfinite(thickness_mm)) {
-      throw new IllegalArgumentException("a layer of %s MPa and %s mm".formatted(modulus_mpa, thickness_mm));
+      throw new IllegalArgumentException(
+          "a layer of %s MPa and %s mm".formatted(modulus_mpa, thickness_mm));
     }
   }
 

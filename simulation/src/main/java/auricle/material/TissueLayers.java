@@ -31,7 +31,12 @@ public record TissueLayers(
   /** With the posterior skin lifted off, so that it carries nothing. */
   public TissueLayers undermined() {
     return new TissueLayers(
-        TissueLayer.NONE, posteriorPerichondrium, core, anteriorPerichondrium, anteriorSkin, poisson);
+        TissueLayer.NONE,
+        posteriorPerichondrium,
+        core,
+        anteriorPerichondrium,
+        anteriorSkin,
+        poisson);
   }
 
   /** With the core and its perichondrium taken out: skin alone is left. */
@@ -86,8 +91,7 @@ public record TissueLayers(
    */
   public Section section() {
     LaminateBuilder laminate = Section.laminate();
-    layers()
-        .forEach(l -> laminate.isotropic(l.modulus_mpa(), poisson, l.thickness_mm()));
+    layers().forEach(l -> laminate.isotropic(l.modulus_mpa(), poisson, l.thickness_mm()));
     return laminate.offset(whole_mm() / 2 - neutral_mm()).build();
   }
 

@@ -61,7 +61,10 @@ final class TissueResolver {
     }
     if (row.isEmpty()) {
       List<String> known =
-          tables.variants(slot).stream().map(MaterialRow::variant).filter(v -> !v.isEmpty()).toList();
+          tables.variants(slot).stream()
+              .map(MaterialRow::variant)
+              .filter(v -> !v.isEmpty())
+              .toList();
       findings.error(
           "/rows/" + slot,
           "'" + named + "'",
@@ -101,7 +104,8 @@ final class TissueResolver {
     Optional<Quantity> quantity = tables.quantities().of(slot);
     String where = "/overrides/" + slot;
     if (quantity.isEmpty()) {
-      findings.error(where, "'" + slot + "'", "a key of the tables", tables.quantities().hint(slot));
+      findings.error(
+          where, "'" + slot + "'", "a key of the tables", tables.quantities().hint(slot));
       return;
     }
     Quantity q = quantity.get();
@@ -124,8 +128,17 @@ final class TissueResolver {
       return used.row();
     }
     return new MaterialRow(
-        slot, q, Double.NaN, Spread.NONE, "", "", "given for this ear", "none",
-        Confidence.ASSUMED, "", "");
+        slot,
+        q,
+        Double.NaN,
+        Spread.NONE,
+        "",
+        "",
+        "given for this ear",
+        "none",
+        Confidence.ASSUMED,
+        "",
+        "");
   }
 
   private void checkThickness(double thickness_mm) {

@@ -15,7 +15,11 @@ class TissueTest {
   void theSectionBendsAsItsLayersTogether() {
     TissueLayers l = tissue.layers("antihelix");
     TissueLayer[] layers = {
-      l.posteriorSkin(), l.posteriorPerichondrium(), l.core(), l.anteriorPerichondrium(), l.anteriorSkin()
+      l.posteriorSkin(),
+      l.posteriorPerichondrium(),
+      l.core(),
+      l.anteriorPerichondrium(),
+      l.anteriorSkin()
     };
     double stretch = 0;
     double moment = 0;
