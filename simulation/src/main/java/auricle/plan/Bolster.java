@@ -12,7 +12,8 @@ import java.util.List;
  * @param gap_mm distance between the two lines that it holds, mm
  * @param days after which it is taken off
  */
-public record Bolster(String name, boolean enabled, double level_percent, double gap_mm, double days)
+public record Bolster(
+    String name, boolean enabled, double level_percent, double gap_mm, double days)
     implements Operation {
 
   /** Kind, as files name it. */

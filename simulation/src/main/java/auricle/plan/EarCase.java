@@ -46,8 +46,7 @@ public record EarCase(EarMeasurements ear, TissueChoice tissue, Plan plan, Targe
     Findings findings = new Findings();
     tissue.press().ifPresent(p -> findings.addAll(p.findings(at + "/tissue/press_test")));
     findings.addAll(plan.findings(at + "/plan"));
-    findings.addAll(
-        new PlanSense(plan, ear.cartilageThickness_mm(), at + "/plan").findings());
+    findings.addAll(new PlanSense(plan, ear.cartilageThickness_mm(), at + "/plan").findings());
     findings.addAll(target.findings(at + "/target"));
     return findings.list();
   }

@@ -106,14 +106,7 @@ public record FoldSuture(
   @Override
   public FoldSuture with(String newName, boolean isEnabled, DoseValues d) {
     return new FoldSuture(
-        newName,
-        isEnabled,
-        bite(0, d),
-        bite(1, d),
-        bite(2, d),
-        bite(3, d),
-        tie.from(d),
-        thread);
+        newName, isEnabled, bite(0, d), bite(1, d), bite(2, d), bite(3, d), tie.from(d), thread);
   }
 
   @Override

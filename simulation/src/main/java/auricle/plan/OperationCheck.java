@@ -48,9 +48,10 @@ final class OperationCheck {
 
   /** A number as it would be written, with its unit. */
   static String number(double value, String unit) {
-    String text = value == Math.rint(value) && Math.abs(value) < 1e15
-        ? String.format(Locale.ROOT, "%.0f", value)
-        : String.valueOf((float) value);
+    String text =
+        value == Math.rint(value) && Math.abs(value) < 1e15
+            ? String.format(Locale.ROOT, "%.0f", value)
+            : String.valueOf((float) value);
     return unit.isEmpty() ? text : text + " " + unit;
   }
 

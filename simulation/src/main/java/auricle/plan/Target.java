@@ -11,7 +11,8 @@ import java.util.Map;
 /**
  * The balance that is aimed at.
  *
- * @param helixMastoid_mm distance of rim (at LOBULE: of lobule) from the mastoid plane, by level, mm
+ * @param helixMastoid_mm distance of rim (at LOBULE: of lobule) from the mastoid plane, by level,
+ *     mm
  * @param foldAngleUpper_deg scapha-conchal angle at the upper level, deg
  * @param foldAngleMiddle_deg scapha-conchal angle at the middle level, deg
  * @param auriculocephalicAngle_deg angle between ear and head, deg
@@ -106,6 +107,8 @@ public record Target(
   }
 
   private static String words(Range range) {
-    return OperationCheck.number(range.low(), "") + " to " + OperationCheck.number(range.high(), "");
+    return OperationCheck.number(range.low(), "")
+        + " to "
+        + OperationCheck.number(range.high(), "");
   }
 }
