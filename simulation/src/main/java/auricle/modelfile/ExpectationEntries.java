@@ -2,6 +2,7 @@ package auricle.modelfile;
 
 import auricle.analysis.Expectation;
 import auricle.diagnostics.Findings;
+import auricle.yamlfile.Entry;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,6 +3,7 @@ package auricle.modelfile;
 import auricle.analysis.Load;
 import auricle.analysis.Selector;
 import auricle.analysis.Triple;
+import auricle.yamlfile.Entry;
 
 /** Loads of a model file. */
 final class LoadEntries {
@@ -21,28 +22,30 @@ final class LoadEntries {
     return switch (kind) {
       case "point_force" -> {
         boolean total = e.has("total_n");
-        Triple force = e.get(total ? "total_n" : "each_n").triple();
+        Triple force = Triples.triple(e.get(total ? "total_n" : "each_n"));
         yield new Load.Point(at, where, force, total, constant);
       }
-      case "line_force" -> new Load.Line(at, where, e.get("force_n_per_mm").triple(), constant);
+      case "line_force" ->
+          new Load.Line(at, where, Triples.triple(e.get("force_n_per_mm")), constant);
       case "edge_moment" ->
-          new Load.EdgeMoment(at, where, e.get("axis").direction(), e.number("moment_n"), constant);
+          new Load.EdgeMoment(
+              at, where, Triples.direction(e.get("axis")), e.number("moment_n"), constant);
       case "surface_force" ->
-          new Load.Surface(at, where, e.get("force_n_per_mm2").triple(), constant);
+          new Load.Surface(at, where, Triples.triple(e.get("force_n_per_mm2")), constant);
       case "pressure" ->
           new Load.Pressure(
               at,
               where,
               e.number("pressure_mpa"),
               !e.has("follower") || e.flag("follower"),
-              e.has("origin_mm") ? e.get("origin_mm").triple() : new Triple(0, 0, 0),
+              e.has("origin_mm") ? Triples.triple(e.get("origin_mm")) : new Triple(0, 0, 0),
               constant);
       case "plane_contact" ->
           new Load.PlaneContact(
               at,
               where,
-              e.get("point_mm").triple(),
-              e.get("normal").direction(),
+              Triples.triple(e.get("point_mm")),
+              Triples.direction(e.get("normal")),
               e.number("gap_mm"),
               e.number("pressure_mpa"));
       case "foundation" ->
@@ -72,10 +75,10 @@ final class LoadEntries {
 
   private static Load.ThreadPoint point(Entry e) {
     if (e.has("anchor_mm")) {
-      return new Load.ThreadPoint(e.at(), e.only().triple(), true, 0);
+      return new Load.ThreadPoint(e.at(), Triples.triple(e.only()), true, 0);
     }
     Entry shell = e.only();
     return new Load.ThreadPoint(
-        e.at(), shell.get("place_mm").triple(), false, shell.number("offset_mm", 0));
+        e.at(), Triples.triple(shell.get("place_mm")), false, shell.number("offset_mm", 0));
   }
 }

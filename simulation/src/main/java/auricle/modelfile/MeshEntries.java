@@ -7,6 +7,7 @@ import auricle.mesh.GridOptions;
 import auricle.mesh.ParametricSurface;
 import auricle.mesh.Profile;
 import auricle.mesh.Surfaces;
+import auricle.yamlfile.Entry;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
@@ -90,7 +91,7 @@ final class MeshEntries {
 
   private static double[] corners(Entry e) {
     return e.items("corners_mm").stream()
-        .map(Entry::triple)
+        .map(Triples::triple)
         .map(Triple::array)
         .flatMapToDouble(java.util.Arrays::stream)
         .toArray();

@@ -6,26 +6,18 @@ import auricle.analysis.Model;
 import auricle.analysis.SectionChoice;
 import auricle.analysis.Selector;
 import auricle.diagnostics.BadInputException;
-import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
+import auricle.yamlfile.Entry;
+import auricle.yamlfile.YamlFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import tools.jackson.databind.JsonNode;
 
 /**
  * Reads model files. The schema is checked first; what passes it is read into a {@link Model}, with
  * everything the schema cannot say found on the way. All findings are told at once.
  */
 public final class ModelReader {
-  private static final long LARGEST_BYTES = 16L << 20;
-
   private final ModelSchema schema;
 
   /**
@@ -41,24 +33,11 @@ public final class ModelReader {
    * @throws BadInputException if it cannot be read or used
    */
   public LoadedModel read(Path file) throws BadInputException {
-    String name = String.valueOf(file.getFileName());
-    try {
-      if (Files.size(file) > LARGEST_BYTES) {
-        throw unreadable(file, "a file of " + Files.size(file) + " bytes", "at most 16 MB");
-      }
-      Path folder = file.toAbsolutePath().getParent();
-      return read(name, Files.readString(file), ModelFolder.of(folder == null ? file : folder));
-    } catch (NoSuchFileException e) {
-      throw unreadable(file, "no such file", "a model file");
-    } catch (CharacterCodingException e) {
-      throw unreadable(file, "bytes that are not UTF-8", "a text file in UTF-8");
-    } catch (IOException e) {
-      throw unreadable(file, "the file cannot be read", "a readable file");
-    }
-  }
-
-  private static BadInputException unreadable(Path file, String found, String expected) {
-    return new BadInputException(Finding.error(file.toString(), found, expected, ""));
+    Path folder = file.toAbsolutePath().getParent();
+    return read(
+        String.valueOf(file.getFileName()),
+        YamlFile.text(file, "a model file"),
+        ModelFolder.of(folder == null ? file : folder));
   }
 
   /**
@@ -70,21 +49,11 @@ public final class ModelReader {
    * @throws BadInputException if it cannot be used
    */
   public LoadedModel read(String name, String text, ModelFolder folder) throws BadInputException {
-    Places places = new Places(name);
+    YamlFile file = YamlFile.read(name, text, schema.schema());
     Findings findings = new Findings();
-    JsonNode tree = YamlTree.read(text, places, findings);
-    Set<String> told = findings.list().stream().map(Finding::where).collect(Collectors.toSet());
-    schema.check(tree).stream().filter(f -> !told.contains(f.where())).forEach(findings::add);
-    stopIfErrors(findings, places);
-    Model model = model(new Entry(tree, ""), folder, findings);
-    stopIfErrors(findings, places);
-    return new LoadedModel(model, name, text, places);
-  }
-
-  private static void stopIfErrors(Findings findings, Places places) throws BadInputException {
-    if (findings.hasErrors()) {
-      throw new BadInputException(findings.list().stream().map(places::locate).toList());
-    }
+    Model model = model(file.root(), folder, findings);
+    file.stopIfErrors(findings);
+    return new LoadedModel(model, file);
   }
 
   private static Model model(Entry root, ModelFolder folder, Findings findings) {

@@ -1,6 +1,7 @@
 package auricle.modelfile;
 
 import auricle.analysis.Probe;
+import auricle.yamlfile.Entry;
 import java.util.List;
 import java.util.Locale;
 
@@ -21,13 +22,14 @@ final class ProbeEntries {
               at,
               name,
               SelectorEntries.where(e),
-              e.find("direction").map(Entry::direction),
+              e.find("direction").map(Triples::direction),
               over(e));
       case "rotation" ->
           new Probe.Rotation(
-              at, name, SelectorEntries.where(e), e.get("axis").direction(), over(e));
+              at, name, SelectorEntries.where(e), Triples.direction(e.get("axis")), over(e));
       case "reaction" ->
-          new Probe.Reaction(at, name, SelectorEntries.where(e), e.get("direction").direction());
+          new Probe.Reaction(
+              at, name, SelectorEntries.where(e), Triples.direction(e.get("direction")));
       case "distance" ->
           new Probe.Distance(
               at,

@@ -5,6 +5,7 @@ import auricle.analysis.RestChange;
 import auricle.analysis.SectionChoice;
 import auricle.analysis.Selector;
 import auricle.diagnostics.Findings;
+import auricle.yamlfile.Entry;
 import java.util.List;
 
 /** Sections and rest shape changes of a model file. */

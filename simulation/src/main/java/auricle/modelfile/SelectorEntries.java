@@ -3,6 +3,7 @@ package auricle.modelfile;
 import auricle.analysis.MaterialAxis;
 import auricle.analysis.NamedSelector;
 import auricle.analysis.Selector;
+import auricle.yamlfile.Entry;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,25 +32,26 @@ final class SelectorEntries {
       case "plane" ->
           new Selector.Plane(
               at,
-              inner.get("point_mm").triple(),
-              inner.get("normal").direction(),
+              Triples.triple(inner.get("point_mm")),
+              Triples.direction(inner.get("normal")),
               inner.number("tolerance_mm", Double.NaN));
       case "box" ->
-          new Selector.Box(at, inner.get("low_mm").triple(), inner.get("high_mm").triple());
+          new Selector.Box(
+              at, Triples.triple(inner.get("low_mm")), Triples.triple(inner.get("high_mm")));
       case "ball" ->
           new Selector.Ball(
               at,
-              inner.get("centre_mm").triple(),
+              Triples.triple(inner.get("centre_mm")),
               inner.number("from_mm", 0),
               inner.number("to_mm"));
       case "tube" ->
           new Selector.Tube(
               at,
-              inner.get("point_mm").triple(),
-              inner.get("axis").direction(),
+              Triples.triple(inner.get("point_mm")),
+              Triples.direction(inner.get("axis")),
               inner.number("from_mm", 0),
               inner.number("to_mm"));
-      case "nearest_mm" -> new Selector.Nearest(at, inner.triple());
+      case "nearest_mm" -> new Selector.Nearest(at, Triples.triple(inner));
       case "boundary" -> new Selector.Boundary(at);
       case "all_of" -> new Selector.AllOf(at, selectors(inner));
       case "any_of" -> new Selector.AnyOf(at, selectors(inner));
@@ -77,8 +79,10 @@ final class SelectorEntries {
   private static MaterialAxis axis(Entry entry) {
     Entry inner = entry.only();
     return entry.onlyKey().equals("along")
-        ? new MaterialAxis.Along(entry.at(), inner.direction())
+        ? new MaterialAxis.Along(entry.at(), Triples.direction(inner))
         : new MaterialAxis.Around(
-            entry.at(), inner.get("point_mm").triple(), inner.get("axis").direction());
+            entry.at(),
+            Triples.triple(inner.get("point_mm")),
+            Triples.direction(inner.get("axis")));
   }
 }

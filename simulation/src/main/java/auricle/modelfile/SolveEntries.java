@@ -2,6 +2,7 @@ package auricle.modelfile;
 
 import auricle.analysis.SolvePlan;
 import auricle.diagnostics.Findings;
+import auricle.yamlfile.Entry;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -47,7 +48,7 @@ final class SolveEntries {
 
   private static SolvePlan.Control control(Entry e, double value_mm) {
     return new SolvePlan.Control(
-        e.at(), SelectorEntries.where(e), e.get("direction").direction(), value_mm);
+        e.at(), SelectorEntries.where(e), Triples.direction(e.get("direction")), value_mm);
   }
 
   private static SolvePlan.Arc arc(Entry e) {

@@ -3,6 +3,7 @@ package auricle.modelfile;
 import auricle.analysis.Selector;
 import auricle.analysis.Support;
 import auricle.analysis.Triple;
+import auricle.yamlfile.Entry;
 import java.util.List;
 
 /** Supports of a model file. */
@@ -16,7 +17,7 @@ final class SupportEntries {
     return switch (item.onlyKey()) {
       case "clamp" -> new Support.Clamp(at, where);
       case "fix" -> new Support.Fix(at, where, directions(e), e.flag("rotation"));
-      case "symmetry" -> new Support.Symmetry(at, where, e.get("normal").direction());
+      case "symmetry" -> new Support.Symmetry(at, where, Triples.direction(e.get("normal")));
       case "move" ->
           new Support.Move(
               at,
@@ -25,12 +26,13 @@ final class SupportEntries {
                   e.number("x_mm", Double.NaN),
                   e.number("y_mm", Double.NaN),
                   e.number("z_mm", Double.NaN)));
-      case "turn" -> new Support.Turn(at, where, e.get("axis").direction(), e.number("angle_deg"));
+      case "turn" ->
+          new Support.Turn(at, where, Triples.direction(e.get("axis")), e.number("angle_deg"));
       default -> throw new IllegalStateException("no reader for " + at);
     };
   }
 
   private static List<Triple> directions(Entry e) {
-    return e.items("directions").stream().map(Entry::direction).toList();
+    return e.items("directions").stream().map(Triples::direction).toList();
   }
 }

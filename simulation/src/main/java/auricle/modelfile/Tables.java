@@ -2,6 +2,7 @@ package auricle.modelfile;
 
 import auricle.diagnostics.Findings;
 import auricle.diagnostics.NearestName;
+import auricle.yamlfile.Entry;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

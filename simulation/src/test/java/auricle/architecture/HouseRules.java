@@ -23,6 +23,7 @@ final class HouseRules {
       List.of(
           "geometry",
           "diagnostics",
+          "yamlfile",
           "numerics",
           "material",
           "mesh",
@@ -48,8 +49,8 @@ final class HouseRules {
   private static final Map<String, List<String>> HOMES =
       Map.of(
           "org.ejml..", List.of("numerics"),
-          "tools.jackson..", List.of("modelfile", "report"),
-          "com.networknt..", List.of("modelfile", "report"),
+          "tools.jackson..", List.of("yamlfile", "modelfile", "scenario", "report"),
+          "com.networknt..", List.of("yamlfile"),
           "org.apache.batik..", List.of("report"),
           "org.apache.fontbox..", List.of("report"),
           "picocli..", List.of("cli"),

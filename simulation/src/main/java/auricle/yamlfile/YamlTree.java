@@ -1,4 +1,4 @@
-package auricle.modelfile;
+package auricle.yamlfile;
 
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
@@ -51,7 +51,7 @@ final class YamlTree {
       JsonToken first = parser.nextToken();
       if (first == null) {
         throw new BadInputException(
-            Finding.error(places.at(1, 1), "nothing in the file", "a model", ""));
+            Finding.error(places.at(1, 1), "nothing in the file", "keys and values", ""));
       }
       YamlTree tree = new YamlTree((YAMLParser) parser, places, findings);
       JsonNode root = tree.value(first, 0);
@@ -71,7 +71,7 @@ final class YamlTree {
       return JsonNodeFactory.instance.nullNode();
     }
     if (depth > DEEPEST) {
-      error("lists or keys nested over " + DEEPEST + " deep", "a model", "");
+      error("lists or keys nested over " + DEEPEST + " deep", "a flatter file", "");
       throw new BadInputException(findings.list());
     }
     return switch (token) {

@@ -1,4 +1,4 @@
-package auricle.modelfile;
+package auricle.yamlfile;
 
 import auricle.diagnostics.Finding;
 import java.util.HashMap;
@@ -8,14 +8,16 @@ import java.util.Map;
  * Where every key and value of a text file stands, by JSON pointer (RFC 6901): {@code
  * /loads/0/point_force}.
  */
-final class Places {
-  /** Line and column, both from 1. */
-  record Place(int line, int column) {}
+public final class Places {
+  private record Place(int line, int column) {}
 
   private final String file;
   private final Map<String, Place> places = new HashMap<>();
 
-  Places(String file) {
+  /**
+   * @param file name of the file, for messages
+   */
+  public Places(String file) {
     this.file = file;
   }
 
@@ -41,7 +43,7 @@ final class Places {
   }
 
   /** A finding whose place is a pointer, with the place in the file instead. */
-  Finding locate(Finding finding) {
+  public Finding locate(Finding finding) {
     String where = finding.where();
     return where.isEmpty() || where.startsWith("/") ? finding.at(describe(where)) : finding;
   }

@@ -1,4 +1,4 @@
-package auricle.modelfile;
+package auricle.yamlfile;
 
 import auricle.diagnostics.Finding;
 import auricle.diagnostics.NearestName;
@@ -38,7 +38,7 @@ final class SchemaWords {
       case "maxProperties" -> say(keys(), "no more than " + rule() + " key here", "");
       case "minLength" -> say("an empty text", "a text", "");
       case "propertyNames" -> badName();
-      case "pattern" -> say(found(), "x, y, z, -x, -y, -z, or a list of three numbers", "");
+      case "pattern" -> say(found(), described(), "");
       default -> say(found(), error.getMessage(), "");
     };
   }
@@ -138,6 +138,12 @@ final class SchemaWords {
 
   private String describe() {
     return parent().path("description").asString("");
+  }
+
+  /** The description as the end of a sentence. */
+  private String described() {
+    String text = describe();
+    return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
   }
 
   private String size() {
