@@ -18,6 +18,8 @@ import java.util.List;
  * everything the schema cannot say found on the way. All findings are told at once.
  */
 public final class ModelReader {
+  private static final int LARGEST_MB = 16;
+
   private final ModelSchema schema;
 
   /**
@@ -36,7 +38,7 @@ public final class ModelReader {
     Path folder = file.toAbsolutePath().getParent();
     return read(
         String.valueOf(file.getFileName()),
-        YamlFile.text(file, "a model file"),
+        YamlFile.text(file, "a model file", LARGEST_MB),
         ModelFolder.of(folder == null ? file : folder));
   }
 

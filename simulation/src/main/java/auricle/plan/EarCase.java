@@ -36,15 +36,22 @@ public record EarCase(EarMeasurements ear, TissueChoice tissue, Plan plan, Targe
   }
 
   /**
-   * Everything that is wrong with tissue, plan and target, and what the trade would say to the plan
-   * as a whole. Whether the measurements can hold together is told by what fits an ear to them.
+   * Everything that is wrong with measurements, tissue, plan and target, and what the trade would
+   * say to the plan as a whole. Whether the measurements can hold together is told by what fits an
+   * ear to them.
    *
-   * @param at JSON pointer of the ear, below which {@code /plan}, {@code /target} and {@code
-   *     /tissue} stand
+   * @param at JSON pointer of the ear, below which {@code /ear}, {@code /plan}, {@code /target}
+   *     and {@code /press_test} stand
    */
   public List<Finding> findings(String at) {
     Findings findings = new Findings();
-    tissue.press().ifPresent(p -> findings.addAll(p.findings(at + "/tissue/press_test")));
+    for (EarMeasure measure : EarMeasure.values()) {
+      Dose dose = measure.of(ear);
+      if (!dose.allowed()) {
+        findings.add(OperationCheck.outside(at + "/ear/" + dose.key(), dose));
+      }
+    }
+    tissue.press().ifPresent(p -> findings.addAll(p.findings(at + "/press_test")));
     findings.addAll(plan.findings(at + "/plan"));
     findings.addAll(new PlanSense(plan, ear.cartilageThickness_mm(), at + "/plan").findings());
     findings.addAll(target.findings(at + "/target"));

@@ -58,10 +58,15 @@ public record Entry(JsonNode node, String at) {
     return node.path(key).asString();
   }
 
-  /** The items of a list. */
+  /** The text of the node itself. */
+  public String string() {
+    return node.asString();
+  }
+
+  /** The items of a list; none of anything else. */
   public List<Entry> items() {
     List<Entry> items = new ArrayList<>();
-    for (int i = 0; i < node.size(); i++) {
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
       items.add(new Entry(node.path(i), at + "/" + i));
     }
     return items;

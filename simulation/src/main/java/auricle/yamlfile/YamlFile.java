@@ -15,18 +15,18 @@ import tools.jackson.databind.JsonNode;
 
 /** The text of a YAML file, its tree, and the places of its keys. */
 public final class YamlFile {
-  private static final long LARGEST_BYTES = 16L << 20;
-
   private final String name;
   private final String text;
   private final Places places;
   private final Entry root;
+  private final List<Finding> findings;
 
-  private YamlFile(String name, String text, Places places, Entry root) {
+  private YamlFile(String name, String text, Places places, Entry root, List<Finding> findings) {
     this.name = name;
     this.text = text;
     this.places = places;
     this.root = root;
+    this.findings = List.copyOf(findings);
   }
 
   /** What else is to be found in a tree before the schema is asked. */
@@ -39,12 +39,15 @@ public final class YamlFile {
    * The text of a file.
    *
    * @param what the kind of file, as in "a model file"
+   * @param largestMegabytes size above which it is refused, MB
    * @throws BadInputException if it cannot be read
    */
-  public static String text(Path file, String what) throws BadInputException {
+  public static String text(Path file, String what, int largestMegabytes)
+      throws BadInputException {
     try {
-      if (Files.size(file) > LARGEST_BYTES) {
-        throw unreadable(file, "a file of " + Files.size(file) + " bytes", "at most 16 MB");
+      if (Files.size(file) > (long) largestMegabytes << 20) {
+        String most = "at most " + largestMegabytes + " MB";
+        throw unreadable(file, "a file of " + Files.size(file) + " bytes", most);
       }
       return Files.readString(file);
     } catch (NoSuchFileException e) {
@@ -68,21 +71,35 @@ public final class YamlFile {
    */
   public static YamlFile read(String name, String text, FileSchema schema)
       throws BadInputException {
-    return read(name, text, schema, (root, findings) -> {});
+    YamlFile file = open(name, text, schema, (root, findings) -> {});
+    if (file.findings.stream().anyMatch(Finding::isError)) {
+      throw new BadInputException(file.locate(file.findings));
+    }
+    return file;
   }
 
-  /** The same with a look at the tree before the schema is asked. */
-  public static YamlFile read(String name, String text, FileSchema schema, FirstLook first)
+  /**
+   * Reads a text and checks it against a schema; what the schema objects to is left out of the
+   * tree, so that the rest can be read and everything told at once.
+   *
+   * @param first looks at the tree before the schema is asked
+   * @throws BadInputException if it is not YAML with keys
+   */
+  public static YamlFile open(String name, String text, FileSchema schema, FirstLook first)
       throws BadInputException {
     Places places = new Places(name);
     Findings findings = new Findings();
     JsonNode tree = YamlTree.read(text, places, findings);
-    YamlFile file = new YamlFile(name, text, places, new Entry(tree, ""));
-    first.look(file.root, findings);
+    first.look(new Entry(tree, ""), findings);
     Set<String> told = findings.list().stream().map(Finding::where).collect(Collectors.toSet());
     schema.check(tree).stream().filter(f -> !told.contains(f.where())).forEach(findings::add);
-    file.stopIfErrors(findings);
-    return file;
+    findings.list().forEach(f -> Pruning.leaveOut(tree, f.where()));
+    return new YamlFile(name, text, places, new Entry(tree, ""), findings.list());
+  }
+
+  /** What first look and schema object to; places are JSON pointers, or lines and columns. */
+  public List<Finding> findings() {
+    return findings;
   }
 
   /**
@@ -90,15 +107,15 @@ public final class YamlFile {
    *
    * @throws BadInputException with every finding so far, at lines and columns
    */
-  public void stopIfErrors(Findings findings) throws BadInputException {
-    if (findings.hasErrors()) {
-      throw new BadInputException(locate(findings.list()));
+  public void stopIfErrors(Findings found) throws BadInputException {
+    if (found.hasErrors()) {
+      throw new BadInputException(locate(found.list()));
     }
   }
 
   /** Findings whose places are pointers into the file, with lines and columns instead. */
-  public List<Finding> locate(List<Finding> findings) {
-    return findings.stream().map(places::locate).toList();
+  public List<Finding> locate(List<Finding> found) {
+    return found.stream().map(places::locate).toList();
   }
 
   /** Name of the file. */
