@@ -40,8 +40,8 @@ public record EarCase(EarMeasurements ear, TissueChoice tissue, Plan plan, Targe
    * say to the plan as a whole. Whether the measurements can hold together is told by what fits an
    * ear to them.
    *
-   * @param at JSON pointer of the ear, below which {@code /ear}, {@code /plan}, {@code /target}
-   *     and {@code /press_test} stand
+   * @param at JSON pointer of the ear, below which {@code /ear}, {@code /plan}, {@code /target} and
+   *     {@code /press_test} stand
    */
   public List<Finding> findings(String at) {
     Findings findings = new Findings();

@@ -42,8 +42,7 @@ public final class YamlFile {
    * @param largestMegabytes size above which it is refused, MB
    * @throws BadInputException if it cannot be read
    */
-  public static String text(Path file, String what, int largestMegabytes)
-      throws BadInputException {
+  public static String text(Path file, String what, int largestMegabytes) throws BadInputException {
     try {
       if (Files.size(file) > (long) largestMegabytes << 20) {
         String most = "at most " + largestMegabytes + " MB";
