@@ -10,6 +10,7 @@ import auricle.numerics.NewtonMinimiser;
 import auricle.numerics.NewtonResult;
 import auricle.numerics.Outcome;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -64,15 +65,35 @@ public final class TimeSteps {
     return clock[0];
   }
 
-  /** Comes to rest at the present time, after something outside the parts has changed. */
+  /** All unknowns at the present state; shared, not to be changed. */
+  public double[] unknowns() {
+    return energy.unknowns();
+  }
+
+  /**
+   * Comes to rest at the present time, after something outside the parts has changed; to be called
+   * once before the first step. What cannot hold gives way.
+   */
   public TimeResult settle() {
+    clear();
     aim(time());
     NewtonResult solution = solve(energy.free());
-    if (solution.converged()) {
-      arrived(time());
-      motion.forget();
+    if (!solution.converged()) {
+      return result(solution.outcome(), words(time(), solution));
     }
-    return result(solution.outcome(), words(time(), solution));
+    arrived(time());
+    motion.forget();
+    TimeResult ended = giveWay();
+    return ended == null ? atRest() : ended;
+  }
+
+  private void clear() {
+    Arrays.fill(counts, 0);
+    events.clear();
+  }
+
+  private TimeResult atRest() {
+    return result(Outcome.CONVERGED, "at rest at " + Durations.words(time()));
   }
 
   /**
@@ -81,10 +102,7 @@ public final class TimeSteps {
    * @param to_s s since the start, not before the present
    */
   public TimeResult reach(double to_s) {
-    counts[0] = 0;
-    counts[1] = 0;
-    counts[2] = 0;
-    events.clear();
+    clear();
     while (time() < to_s) {
       if (counts[0] + counts[1] >= settings.mostSteps()) {
         String words = "%d steps in time were not enough; at rest up to %s";
@@ -96,7 +114,7 @@ public final class TimeSteps {
         return ended;
       }
     }
-    return result(Outcome.CONVERGED, "at rest at " + Durations.words(time()));
+    return atRest();
   }
 
   private @Nullable TimeResult step(double to_s) {
@@ -146,11 +164,17 @@ public final class TimeSteps {
   private @Nullable TimeResult accept(double next, double length) {
     arrived(next);
     motion.learn(length);
+    return giveWay();
+  }
+
+  /** Lets parts give way, one after the other, until all hold. */
+  private @Nullable TimeResult giveWay() {
     for (TimePart part : parts) {
       Optional<String> words = part.yields(energy.unknowns());
       if (words.isPresent()) {
         events.add(new TimeEvent(time(), words.get()));
-        return give(part);
+        TimeResult ended = give(part);
+        return ended == null ? giveWay() : ended;
       }
     }
     return null;
@@ -161,12 +185,14 @@ public final class TimeSteps {
     part.give(energy.unknowns());
     energy.setLoadFactor(0);
     StepMonitor watch = (factor, line) -> monitor.proceed(time());
-    LoadPath path =
-        new LoadSteps(energy, StepSettings.USUAL.withNewton(settings.newton()), watch).run(1);
+    StepSettings quick = StepSettings.USUAL.withNewton(settings.newton());
+    LoadPath path = new LoadSteps(energy, quick, watch).run(1);
     path.events().forEach(event -> events.add(new TimeEvent(time(), event.words())));
+    counts[2] += path.iterations();
     if (path.outcome() != Outcome.CONVERGED) {
       return result(path.outcome(), Durations.words(time()) + ": " + path.reason());
     }
+    aim(time());
     arrived(time());
     motion.forget();
     clock[1] = settings.first_s();

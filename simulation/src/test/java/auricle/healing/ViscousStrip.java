@@ -41,6 +41,7 @@ final class ViscousStrip {
   final Directors directors = mesh.directors();
   final RelaxingShell shell;
   private final List<Integer> end = mesh.vertexSet("end").orElseThrow();
+  private final List<TimePart> parts = new ArrayList<>();
   private final TimeStepSettings settings;
 
   ViscousStrip(Prony prony, TimeStepSettings settings) {
@@ -51,6 +52,17 @@ final class ViscousStrip {
     RestShape rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
     SectionField sections = SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS));
     shell = new RelaxingShell(rest, directors, sections, prony);
+    parts.add(shell);
+  }
+
+  /** Adds scar all over, its stiffness a share of the strip's. */
+  GrowingLayer scar(double share, ScarGrowth growth) {
+    SectionField sections =
+        SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS).scaled(share, share));
+    RestShape rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
+    GrowingLayer scar = new GrowingLayer(rest, directors, sections, growth);
+    parts.add(scar);
+    return scar;
   }
 
   private Supports.Builder clamped() {
@@ -96,21 +108,22 @@ final class ViscousStrip {
   }
 
   private TotalEnergy loaded(List<EnergyTerm> loads, Supports supports, double[] start) {
-    shell.aim(0, 0);
+    parts.forEach(part -> part.aim(0, 0));
     TotalEnergy energy = energy(loads, supports, start);
     new LoadSteps(energy, StepSettings.USUAL, StepMonitor.NONE).run(1);
-    shell.arrive(energy.unknowns());
+    parts.forEach(part -> part.arrive(energy.unknowns()));
     return energy;
   }
 
   private TotalEnergy energy(List<EnergyTerm> loads, Supports supports, double[] start) {
-    List<EnergyTerm> terms = new ArrayList<>(shell.terms());
+    List<EnergyTerm> terms = new ArrayList<>();
+    parts.forEach(part -> terms.addAll(part.terms()));
     terms.addAll(loads);
     return new TotalEnergy(terms, supports, directors, start, LENGTH / 8);
   }
 
   TimeSteps steps(TotalEnergy energy, double start_s) {
-    return new TimeSteps(energy, directors, List.of(shell), start_s, settings, TimeMonitor.NONE);
+    return new TimeSteps(energy, directors, parts, start_s, settings, TimeMonitor.NONE);
   }
 
   ShellMesh mesh() {
