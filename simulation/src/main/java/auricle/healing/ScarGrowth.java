@@ -2,8 +2,8 @@ package auricle.healing;
 
 /**
  * How scar and the grip of re-adhered skin come with time: share of the final stiffness α(t) = 1 −
- * exp(−(t/τ)²). Slow in the first days, two thirds after τ, all of it after three times τ: the shape
- * of published curves of the strength of wounds; τ is a row of the tables.
+ * exp(−(t/τ)²). Slow in the first days, two thirds after τ, all of it after three times τ: the
+ * shape of published curves of the strength of wounds; τ is a row of the tables.
  *
  * @param adhering_days τ, days, above 0
  */

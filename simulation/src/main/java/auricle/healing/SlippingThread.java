@@ -8,9 +8,9 @@ import java.util.Optional;
 /**
  * A tied thread whose bites migrate, whose knot seats, which may lose its strength and let go.
  *
- * <p>Migration lengthens the loop and leaves the bites where they are in the tissue: a slip is small
- * against the span, and the stencil of the thread stays. With length L, compliance c of the thread
- * and slip s, T = (L − L₀ − σ(t) − s)/c. Over a step in which T goes linearly (see {@link
+ * <p>Migration lengthens the loop and leaves the bites where they are in the tissue: a slip is
+ * small against the span, and the stencil of the thread stays. With length L, compliance c of the
+ * thread and slip s, T = (L − L₀ − σ(t) − s)/c. Over a step in which T goes linearly (see {@link
  * Migration#slip}: weights a, b)
  *
  * <pre>
@@ -18,9 +18,9 @@ import java.util.Optional;
  * </pre>
  *
  * the thread of that moment is elastic, longer and softer, whatever the step. So that a long step
- * does not slip farther than the tension lasts, the weights are fitted to a tension that decays with
- * the compliance by which the thread's length followed its tension in the step before (its own,
- * where that is not known: then the step is backward Euler's).
+ * does not slip farther than the tension lasts, the weights are fitted to a tension that decays
+ * with the compliance by which the thread's length followed its tension in the step before (its
+ * own, where that is not known: then the step is backward Euler's).
  */
 public final class SlippingThread implements TimePart {
   private static final double SLACK = 2 * ThreadLaw.Elastic.BLEND_TENSION;

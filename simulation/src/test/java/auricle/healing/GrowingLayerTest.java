@@ -16,7 +16,9 @@ class GrowingLayerTest {
   private static final TimeStepSettings FINE =
       TimeStepSettings.USUAL.withTolerance(1e-3).withFirst(60);
 
-  /** Scar that forms while the strip is held bent holds the bend against the strip: α P / (D + α P). */
+  /**
+   * Scar that forms while the strip is held bent holds the bend against the strip: α P / (D + α P).
+   */
   @ParameterizedTest
   @ValueSource(doubles = {3, 20, 90})
   void scarHoldsTheShapeInWhichItFormed(double days) {
@@ -33,8 +35,7 @@ class GrowingLayerTest {
     double grown = SHARE * GROWTH.share(days * DAY);
     Check.within(
         1e-9, scar.formed(), GROWTH.share(days * DAY), "share formed, closed form of the growth");
-    Check.close(
-        strip.turn(free) / 0.1, grown / (1 + grown), 1e-4, 1, "two springs in parallel");
+    Check.close(strip.turn(free) / 0.1, grown / (1 + grown), 1e-4, 1, "two springs in parallel");
     double moment = 0.1 * ViscousStrip.BEND_STIFFNESS / ViscousStrip.LENGTH;
     Check.within(1e-3, held, moment, "scar that forms free of stress changes no force");
   }
@@ -52,7 +53,8 @@ class GrowingLayerTest {
     released.settle();
     double before = strip.turn(free);
     assertTrue(released.reach(365 * DAY).converged());
-    // dκ (1 + P α) = 0 while nothing pulls: new scar forms in the present shape and pulls at nothing
+    // dκ (1 + P α) = 0 while nothing pulls: new scar forms in the present shape and pulls at
+    // nothing
     Check.within(1e-3, strip.turn(free), before, "scar formed free of stress pulls at nothing");
   }
 }

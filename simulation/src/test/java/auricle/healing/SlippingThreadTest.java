@@ -29,8 +29,7 @@ class SlippingThreadTest {
 
   @Test
   void tensionFallsExponentiallyWhereBitesSlipWithoutHealing() {
-    SlippingThread part =
-        new SlippingThread(body.thread, STRONG, new Migration(0.05, 0, 1), NEVER);
+    SlippingThread part = new SlippingThread(body.thread, STRONG, new Migration(0.05, 0, 1), NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double first = (SpringAndThread.SPAN - TIED) / COMPLIANCE;
@@ -60,10 +59,8 @@ class SlippingThreadTest {
 
   @Test
   void theSlipOfOneLongStepStaysWithinBounds() {
-    SlippingThread part =
-        new SlippingThread(body.thread, STRONG, new Migration(50, 0, 1), NEVER);
-    TimeSteps steps =
-        body.steps(TimeStepSettings.USUAL.withTolerance(1e9).withFirst(1e9), part);
+    SlippingThread part = new SlippingThread(body.thread, STRONG, new Migration(50, 0, 1), NEVER);
+    TimeSteps steps = body.steps(TimeStepSettings.USUAL.withTolerance(1e9).withFirst(1e9), part);
     steps.settle();
     assertTrue(steps.reach(3650 * DAY).converged());
     assertTrue(part.state().tension_n() >= 0);
@@ -72,8 +69,7 @@ class SlippingThreadTest {
 
   @Test
   void aKnotSeatsByItsSlackAndNoMore() {
-    SlippingThread part =
-        new SlippingThread(body.thread, STRONG, new Migration(0, 0.3, 2), NEVER);
+    SlippingThread part = new SlippingThread(body.thread, STRONG, new Migration(0, 0.3, 2), NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double first = part.state().tension_n();
@@ -138,8 +134,7 @@ class SlippingThreadTest {
   @Test
   void anUntiedThreadIsRefused() {
     ElasticThread loose =
-        new ElasticThread(
-            "loose", List.of(new VertexPoint(0), new FixedPoint(1, 0, 0)), false, 1);
+        new ElasticThread("loose", List.of(new VertexPoint(0), new FixedPoint(1, 0, 0)), false, 1);
     assertThrows(
         IllegalArgumentException.class,
         () -> new SlippingThread(loose, STRONG, Migration.NONE, NEVER));

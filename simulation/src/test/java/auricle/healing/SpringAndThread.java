@@ -19,7 +19,8 @@ final class SpringAndThread {
   private final double spring;
   private final Directors directors =
       new Directors(
-          new Topology(3, new int[] {0, 1, 2}).unknowns(), new double[] {0, 0, 1, 0, 0, 1, 0, 0, 1});
+          new Topology(3, new int[] {0, 1, 2}).unknowns(),
+          new double[] {0, 0, 1, 0, 0, 1, 0, 0, 1});
   private final double[] start = new double[directors.unknowns().size()];
   final ElasticThread thread;
 
