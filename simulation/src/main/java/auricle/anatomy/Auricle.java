@@ -54,7 +54,7 @@ public final class Auricle {
   private static List<Region> regions(AuricleSurface surface, ChartMap map, Topology topology) {
     List<Region> regions = new ArrayList<>();
     for (int t = 0; t < topology.triangleCount(); t++) {
-      double[] place = map.centroid(t);
+      double[] place = map.middle(t);
       regions.add(RegionMap.at(surface.section(place[0]), place[1]));
     }
     return List.copyOf(regions);

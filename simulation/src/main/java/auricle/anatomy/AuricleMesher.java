@@ -5,13 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Samples the smooth surface: columns at even steps around, rows across by {@link ColumnRows},
+ * Samples the smooth surface: columns by {@link ColumnPlaces}, rows across by {@link ColumnRows},
  * joined like a zip, and the floor as a disc. Triangles run anticlockwise seen against the normals.
  */
 final class AuricleMesher {
-  /** Columns of the planning mesh around the whole ear. */
-  static final int COLUMNS = 50;
-
   private final AuricleSurface surface;
   private final int division;
   private final MeshVertices vertices = new MeshVertices();
@@ -25,9 +22,10 @@ final class AuricleMesher {
   /** Places the vertices and joins them. */
   AuricleMesher run() {
     List<List<Integer>> columns = new ArrayList<>();
-    int count = COLUMNS * division;
+    ColumnPlaces places = ColumnPlaces.shipped();
+    int count = places.count() * division;
     for (int i = 0; i < count; i++) {
-      columns.add(column(surface.slice(PlanForm.PERIOD * i / count)));
+      columns.add(column(surface.slice(places.around(i, count))));
     }
     for (int i = 0; i < count; i++) {
       ColumnZip.join(vertices, columns.get(i), columns.get((i + 1) % count), true, triangles);

@@ -67,6 +67,22 @@ final class ChartMap {
     return new double[] {a - PlanForm.PERIOD * Math.floor(a / PlanForm.PERIOD), w};
   }
 
+  /** Middle of a triangle's span around and across: the same for both halves of a cell. */
+  double[] middle(int t) {
+    double first = around(topology.vertex(t, 0));
+    double[] low = {first, across(topology.vertex(t, 0))};
+    double[] high = low.clone();
+    for (int i = 1; i < 3; i++) {
+      double[] at = {nearest(around(topology.vertex(t, i)), first), across(topology.vertex(t, i))};
+      for (int c = 0; c < 2; c++) {
+        low[c] = Math.min(low[c], at[c]);
+        high[c] = Math.max(high[c], at[c]);
+      }
+    }
+    double a = (low[0] + high[0]) / 2;
+    return new double[] {a - PlanForm.PERIOD * Math.floor(a / PlanForm.PERIOD), (low[1] + high[1]) / 2};
+  }
+
   /** The spot at a place; across is held within 0 … 1. */
   SurfaceSpot spot(double around, double across) {
     double w = Math.min(1, Math.max(0, across));

@@ -9,8 +9,8 @@ import java.util.List;
  * curvature of the profile, 1/mm; φ: largest turn in a step, rad.
  */
 final class ColumnRows {
-  private static final double LONGEST = 2.5;
-  private static final double TURN = 0.5;
+  private static final double LONGEST = 2.8;
+  private static final double TURN = 0.52;
   private static final int SAMPLES = 120;
   private static final double FORGIVEN = 0.15;
   private static final double[] LANDMARKS = {Section.FOOT, Section.FOLD, Section.SCAPHA_END, 1};

@@ -56,9 +56,12 @@ final class EarProfile {
     double edge = Math.toRadians(form.plain(Form.EDGE_DEG));
     double grown = Steps.rise(fossa / FOSSA_FADE);
     double reach = (1 - grown) * foldStart.slope() + grown * (rise + WALL_OVER_EDGE * edge);
+    double line = (1 - grown) * foldStart.slope() + grown * rise;
     ProfilePoint start =
         new ProfilePoint(
-            foldStart.out() - fossa, foldStart.lateral() - fossa * Math.tan(rise), reach);
+            foldStart.out() - fossa * Math.cos(line),
+            foldStart.lateral() - fossa * Math.sin(line),
+            reach);
     add(new CubicPiece(foot, start));
     add(new ArcPiece(start, EDGE_RADIUS * edge * grown, -edge * grown));
     add(new CubicPiece(last(), foldStart));

@@ -8,9 +8,9 @@ final class Floor {
   /** Height of the mid-surface of the floor: half the thickness of cartilage and skin, mm. */
   static final double BED = 2;
 
-  private static final double RIDGE_HEIGHT = 3.6;
-  private static final double HALF_WIDTH = 2.3;
-  private static final double REACH = 12;
+  private static final double RIDGE_HEIGHT = 3.7;
+  private static final double HALF_WIDTH = 3.6;
+  private static final double REACH = 14;
   private final double rootU;
   private final double rootV;
   private final double cos;

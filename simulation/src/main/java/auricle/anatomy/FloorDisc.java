@@ -7,7 +7,7 @@ import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 /** The floor of the bowl as rings around its middle, with fewer vertices the smaller they are. */
 final class FloorDisc {
   private static final double[] SHARE = {0, 0.2, 0.42, 0.65, 0.84, 1};
-  private static final double[] COUNT = {0, 6, 12, 22, 34, AuricleMesher.COLUMNS};
+  private static final double[] COUNT = {0, 0.12, 0.25, 0.45, 0.7, 1};
   private final AuricleSurface surface;
   private final int division;
   private final MeshVertices vertices;
@@ -44,11 +44,12 @@ final class FloorDisc {
   private List<Integer> ring(double index) {
     double[] steps = {0, 1, 2, 3, 4, 5};
     double share = new LinearInterpolator().interpolate(steps, SHARE).value(index);
-    double count = new LinearInterpolator().interpolate(steps, COUNT).value(index);
-    int n = Math.max(1, (int) Math.round(division * count));
+    double part = new LinearInterpolator().interpolate(steps, COUNT).value(index);
+    ColumnPlaces places = ColumnPlaces.shipped();
+    int n = Math.max(1, (int) Math.round(division * places.count() * part));
     List<Integer> ring = new ArrayList<>();
     for (int i = 0; i < n; i++) {
-      ring.add(vertices.add(surface.slice(PlanForm.PERIOD * i / n), share * Section.FOOT));
+      ring.add(vertices.add(surface.slice(places.around(i, n)), share * Section.FOOT));
     }
     return closed(ring);
   }

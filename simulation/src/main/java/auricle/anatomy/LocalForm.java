@@ -7,7 +7,10 @@ import static java.lang.Math.toRadians;
  * Lengths are those of an auricle of normal size; {@link LateralView} brings them to size.
  */
 final class LocalForm {
-  private static final double NORMAL_LOBULE_SHARE = 1;
+  private static final double FRONT_FROM = 1.02;
+  private static final double FRONT_TO = 1.16;
+  private static final double FRONT_FADE = 0.08;
+  private static final double FRONT_GIVES = 0.8;
   private final PlanForm form;
   private final ShapeParameters shape;
   private final double size;
@@ -41,8 +44,20 @@ final class LocalForm {
         + share(Form.LOWER) * excess(lower);
   }
 
+  private double frontBase() {
+    double share =
+        Steps.rise((around - FRONT_FROM) / FRONT_FADE)
+            * Steps.fall((around - FRONT_TO) / FRONT_FADE);
+    return share * excess(ShapeKnob.FRONT_BASE);
+  }
+
+  /** Foot of the wall in the lateral view, forwards, mm. */
+  double footU() {
+    return plain(Form.FOOT_U) + frontBase();
+  }
+
   private double lobule() {
-    return NORMAL_LOBULE_SHARE * share(Form.LOBULE) * excess(ShapeKnob.LOBULE_SLOPE);
+    return share(Form.LOBULE) * excess(ShapeKnob.LOBULE_SLOPE);
   }
 
   /** Turn of the fold from wall to scapha, rad; positive turns outwards. */
@@ -82,7 +97,8 @@ final class LocalForm {
   /** Length of the scapha's line, mm. */
   double flat() {
     double thirds = share(Form.UPPER) + share(Form.MIDDLE) + share(Form.LOWER);
-    return plain(Form.FLAT_MM) * (1 + thirds * (shape.value(ShapeKnob.SCAPHA_BREADTH) - 1));
+    double breadth = 1 + thirds * (shape.value(ShapeKnob.SCAPHA_BREADTH) - 1);
+    return plain(Form.FLAT_MM) * breadth - FRONT_GIVES * frontBase();
   }
 
   /** Half the turn of the scapha's hollow, rad. */

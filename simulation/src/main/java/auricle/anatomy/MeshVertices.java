@@ -36,6 +36,10 @@ final class MeshVertices {
     return points.get(vertex);
   }
 
+  double[] normal(int vertex) {
+    return normals.get(vertex);
+  }
+
   /** All coordinates, three a vertex, mm. */
   double[] positions() {
     return flat(points);

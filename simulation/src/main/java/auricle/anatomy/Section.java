@@ -26,7 +26,7 @@ final class Section {
     this.floor = floor;
     this.around = around;
     LocalForm form = new LocalForm(plan, shape, around);
-    footU = form.plain(Form.FOOT_U);
+    footU = form.footU();
     footV = form.plain(Form.FOOT_V);
     heading = Math.toRadians(form.plain(Form.OUT_DEG));
     bend = (Math.toRadians(form.plain(Form.IN_DEG)) - heading) / form.plain(Form.REACH_MM);

@@ -25,9 +25,9 @@ public enum ShapeKnob {
   /** The same, lower third, deg. */
   FOLD_LOWER(70, 155, 107),
   /** Direction halfway between wall and scapha, upper third, deg; moves the projection there. */
-  LEAN_UPPER(15, 80, 46),
+  LEAN_UPPER(15, 80, 38),
   /** The same, middle third, deg. */
-  LEAN_MIDDLE(15, 80, 46),
+  LEAN_MIDDLE(15, 80, 43),
   /** The same, lower third, deg. */
   LEAN_LOWER(15, 80, 46),
   /** Direction of the lobule away from the head, deg; 0 hangs parallel to it. */
@@ -40,6 +40,8 @@ public enum ShapeKnob {
   HELIX_CURL(90, 210, 180),
   /** Breadth of the rolled helix, as a multiple of the normal one. */
   HELIX_BREADTH(0.7, 1.3, 1),
+  /** Foot of the front wall of the bowl forwards of its normal place, mm. */
+  FRONT_BASE(-3, 3, 0),
   /** Turn of the long axis backwards, deg. */
   INCLINATION(0, 35, 20);
 

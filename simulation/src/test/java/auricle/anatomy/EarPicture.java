@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntFunction;
 import javax.imageio.ImageIO;
 
@@ -16,6 +17,8 @@ final class EarPicture {
   private static final int HEIGHT = 760;
   private static final double SCALE = 10;
   private static final int SPLIT = 2;
+  private static final double CHEEK = 4;
+  private static final Color SKIN = new Color(214, 178, 156);
 
   /** A direction of view: where the viewer is and what is up. */
   enum View {
@@ -62,6 +65,32 @@ final class EarPicture {
       draw(f, colour.apply(f.source()));
     }
     return this;
+  }
+
+  /** Draws the head's surface: the mastoid plane behind, rising to the cheek in front. */
+  EarPicture head() {
+    for (int y = -45; y < 45; y++) {
+      for (int z = -45; z < 45; z += 5) {
+        strip(y, z, z + 5);
+      }
+    }
+    return this;
+  }
+
+  private void strip(int y, int low, int high) {
+    double[][] p = {head(y, low), head(y + 1, low), head(y + 1, high), head(y, high)};
+    double[] a = headNormal(y);
+    double[] b = headNormal(y + 1);
+    draw(new EarSolid.Facet(List.of(p[0], p[1], p[2]), List.of(a, b, b), 0), SKIN);
+    draw(new EarSolid.Facet(List.of(p[0], p[2], p[3]), List.of(a, b, a), 0), SKIN);
+  }
+
+  private static double[] head(double y, double z) {
+    return new double[] {CHEEK * Steps.rise((y - 6) / 18), y, z};
+  }
+
+  private static double[] headNormal(double y) {
+    return Vectors.unit(new double[] {1, head(y - 0.1, 0)[0] - head(y + 0.1, 0)[0], 0});
   }
 
   private double[] screen(double[] p) {

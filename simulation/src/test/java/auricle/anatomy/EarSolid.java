@@ -17,14 +17,16 @@ final class EarSolid {
   private final double[] x;
   private final double[] n;
   private final Topology topology;
-  private final double half;
+  private final double[] half;
+  private final double[] tangents;
   private final List<Facet> facets = new ArrayList<>();
 
-  EarSolid(ShellMesh mesh, double thickness) {
+  EarSolid(ShellMesh mesh, double[] thickness) {
     this.x = mesh.positions();
     this.n = mesh.normals();
     this.topology = mesh.topology();
-    this.half = thickness / 2;
+    this.half = java.util.Arrays.stream(thickness).map(t -> t / 2).toArray();
+    this.tangents = tangents();
     for (int t = 0; t < topology.triangleCount(); t++) {
       face(t, 1);
       face(t, -1);
@@ -45,7 +47,21 @@ final class EarSolid {
   }
 
   private double[] off(int v, double[] direction) {
-    return Vectors.add(Vectors.at(x, 3 * v), half, direction);
+    return Vectors.add(Vectors.at(x, 3 * v), half[v], direction);
+  }
+
+  /** Directions along the boundary, boundary at the left of the surface, summed at its vertices. */
+  private double[] tangents() {
+    double[] sum = new double[x.length];
+    for (int e = 0; e < topology.edgeCount(); e++) {
+      int a = topology.leftTriangle(e) >= 0 ? topology.edgeStart(e) : topology.edgeEnd(e);
+      int b = topology.edgeStart(e) + topology.edgeEnd(e) - a;
+      for (int c = 0; c < 3 && topology.isBoundary(e); c++) {
+        sum[3 * a + c] += x[3 * b + c] - x[3 * a + c];
+        sum[3 * b + c] += x[3 * b + c] - x[3 * a + c];
+      }
+    }
+    return sum;
   }
 
   private void face(int t, int sign) {
@@ -63,18 +79,11 @@ final class EarSolid {
     int t = Math.max(topology.leftTriangle(e), topology.rightTriangle(e));
     int a = topology.edgeStart(e);
     int b = topology.edgeEnd(e);
-    int c = 0;
-    while (topology.vertex(t, c) == a || topology.vertex(t, c) == b) {
-      c++;
-    }
-    double[] along = Vectors.subtract(Vectors.at(x, 3 * b), Vectors.at(x, 3 * a));
-    double[] in = Vectors.subtract(Vectors.at(x, 3 * topology.vertex(t, c)), Vectors.at(x, 3 * a));
     for (int k = 0; k < ROUND; k++) {
       double[][] d = new double[4][];
       int[] v = {a, b, a, b};
       for (int i = 0; i < 4; i++) {
-        double[] out = Vectors.unit(Vectors.cross(along, normal(v[i])));
-        out = Vectors.dot(out, in) > 0 ? Vectors.scale(-1, out) : out;
+        double[] out = Vectors.unit(Vectors.cross(Vectors.at(tangents, 3 * v[i]), normal(v[i])));
         double angle = Math.PI * (k + i / 2) / ROUND;
         d[i] = Vectors.add(Vectors.scale(Math.cos(angle), normal(v[i])), Math.sin(angle), out);
       }
