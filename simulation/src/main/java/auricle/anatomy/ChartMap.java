@@ -80,7 +80,9 @@ final class ChartMap {
       }
     }
     double a = (low[0] + high[0]) / 2;
-    return new double[] {a - PlanForm.PERIOD * Math.floor(a / PlanForm.PERIOD), (low[1] + high[1]) / 2};
+    return new double[] {
+      a - PlanForm.PERIOD * Math.floor(a / PlanForm.PERIOD), (low[1] + high[1]) / 2
+    };
   }
 
   /** The spot at a place; across is held within 0 … 1. */

@@ -3,7 +3,10 @@ package auricle.anatomy;
 import auricle.geometry.Vectors;
 import java.util.List;
 
-/** Joins two neighbouring lines of vertices by triangles, always by the diagonal that is shorter and turns less. */
+/**
+ * Joins two neighbouring lines of vertices by triangles, always by the diagonal that is shorter and
+ * turns less.
+ */
 final class ColumnZip {
   /** Length that counts as much as a turn of one radian, mm: our own choice. */
   private static final double TURN_WEIGHT = 4;
