@@ -5,7 +5,7 @@ import java.util.Arrays;
 
 /** Arc length along a section at its real size, from the fold line. */
 final class ProfileLengths {
-  private static final int STEPS = 400;
+  private static final int STEPS = 100;
   private final double[] lengths = new double[STEPS + 1];
   private final double fold;
 

@@ -1,0 +1,84 @@
+package auricle.measurement;
+
+import auricle.anatomy.Chart;
+import auricle.anatomy.Level;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Every measurement, read from the points of a {@link SamplePlan}. Smooth in the points but for the
+ * smallest radii and the counts of kinks.
+ */
+final class EarReadings {
+  private static final double SHOW_FROM = 35;
+  private static final double SHOW_TO = 90;
+  private static final double SHOW_STEP = 5;
+  private final HelixLine helix;
+  private final Ridge antihelix;
+  private final SampleBlock frontBase;
+  private final SampleBlock root;
+  private final FoldAngle foldUpper;
+  private final FoldAngle foldMiddle;
+  private final FoldLine foldLine;
+  private final BowlDepth bowl;
+  private final Sulcus sulcus;
+
+  EarReadings(SamplePlan plan) {
+    helix = new HelixLine(plan);
+    antihelix = new Ridge(plan.even(new Stations(0.22, 0.95, 60), 0.42, 0.6, 10), 0, 1);
+    frontBase = plan.even(new Stations(1.06, 1.22, 17), Chart.FOOT, Chart.FOOT, 1);
+    root = plan.even(new Stations(0, 0.01, 2), 1, 1, 1);
+    foldUpper = FoldAngle.upper(plan);
+    foldMiddle = FoldAngle.middle(plan);
+    foldLine = new FoldLine(plan);
+    bowl = new BowlDepth(plan);
+    sulcus = new Sulcus(plan);
+  }
+
+  /** All measurements. */
+  Measures measures(double[] p) {
+    EarHeight height = helix.height(p);
+    double[] rim = helix.line(p);
+    double[] crest = antihelix.line(p);
+    return new Measures(
+        HeightFit.at(rim, height.z_mm(Level.UPPER))[0],
+        HeightFit.at(rim, height.z_mm(Level.MIDDLE))[0],
+        HeightFit.at(rim, height.z_mm(Level.LOWER))[0],
+        HeightFit.at(rim, height.z_mm(Level.LOBULE))[0],
+        foldUpper.angle_deg(p, height.z_mm(Level.UPPER)),
+        foldMiddle.angle_deg(p, height.z_mm(Level.MIDDLE)),
+        auriculocephalic_deg(p, rim, height.z_mm(Level.MIDDLE)),
+        bowl.depth_mm(p),
+        HelixShow.at(rim, crest, height.z_mm(Level.UPPER)),
+        HelixShow.at(rim, crest, height.z_mm(Level.MIDDLE)),
+        HelixShow.hiddenLength_mm(rim, crest, height.z_mm(SHOW_FROM), height.z_mm(SHOW_TO)),
+        sulcus.depth_mm(p, height.z_mm(Level.MIDDLE)),
+        showAlongHeight(rim, crest, height),
+        helix.evenness(rim, height),
+        foldLine.evenness(p, height),
+        height.height_mm(),
+        p[root.at(0, 0) + 1] - helix.back_mm(p));
+  }
+
+  /**
+   * The auriculocephalic angle at mid-height: between the mastoid plane and the line from the front
+   * margin of the ear's base (where the floor of the bowl leaves the head in front) to the most
+   * lateral point of the rim, both in the horizontal cut at mid-height, deg. (da Silva Freitas 2008
+   * cut their moulds at mid-height.)
+   */
+  private double auriculocephalic_deg(double[] p, double[] rim, double z) {
+    double[] base = new double[3 * frontBase.stations()];
+    System.arraycopy(p, frontBase.at(0, 0), base, 0, base.length);
+    double[] from = HeightFit.at(base, z);
+    double[] to = HeightFit.at(rim, z);
+    return Math.toDegrees(Math.atan2(to[0] - from[0], from[1] - to[1]));
+  }
+
+  private static List<HelicalShow> showAlongHeight(double[] rim, double[] crest, EarHeight height) {
+    List<HelicalShow> show = new ArrayList<>();
+    for (double level = SHOW_FROM; level <= SHOW_TO; level += SHOW_STEP) {
+      show.add(new HelicalShow(level, HelixShow.at(rim, crest, height.z_mm(level))));
+    }
+    return show;
+  }
+}

@@ -1,0 +1,101 @@
+package auricle.measurement;
+
+import auricle.anatomy.Chart;
+
+/**
+ * The scapha-conchal angle at one level: between the straight backs of the bowl's wall and of the
+ * scapha, measured through the posterior side, in the cut across the fold where the fold line
+ * stands at that height.
+ *
+ * <p>The cut is the plane through the lateral direction and the line, in side view, from the middle
+ * of the wall's leg to the middle of the scapha's. Stations count by the height of their point of
+ * the fold line, exp(−(z_k − z)²/(2 σ²)), σ = 1.5 mm. deg, 0 … 360; 180 is no fold, less is a fold
+ * that is convex forwards, as it should be.
+ *
+ * <p>The scapha's leg lies 2.5 to 7 mm beyond the fold line, along the profile at rest. At the
+ * middle level the wall's leg lies 2.5 to 7 mm before it; at the upper level the triangular fossa
+ * and the inferior crus lie there, and the leg is the lower half of the wall that rises from the
+ * floor of the bowl. (da Silva Freitas 2008, doi 10.1007/s00266-008-9160-8, read the angle on the
+ * posterior face of moulds cut half-way between mid-height and top.)
+ */
+final class FoldAngle {
+  private static final double SPREAD = 1.5;
+  private static final double NEAR = 2.5;
+  private static final double STEP = 0.75;
+  private static final int PLACES = 7;
+  private static final double WALL_FROM = 0.23;
+  private static final double WALL_TO = 0.33;
+  private final SampleBlock crest;
+  private final Leg wall;
+  private final Leg scapha;
+
+  private FoldAngle(SampleBlock crest, Leg wall, Leg scapha) {
+    this.crest = crest;
+    this.wall = wall;
+    this.scapha = scapha;
+  }
+
+  /** The angle at the upper level. */
+  static FoldAngle upper(SamplePlan plan) {
+    Stations stations = new Stations(0.3, 0.5, 17);
+    return new FoldAngle(
+        crest(plan, stations),
+        new Leg(plan.even(stations, WALL_FROM, WALL_TO, PLACES)),
+        new Leg(plan.fromFold(stations, NEAR, STEP, PLACES)));
+  }
+
+  /** The angle at the middle level. */
+  static FoldAngle middle(SamplePlan plan) {
+    Stations stations = new Stations(0.48, 0.72, 17);
+    return new FoldAngle(
+        crest(plan, stations),
+        new Leg(plan.fromFold(stations, -NEAR - (PLACES - 1) * STEP, STEP, PLACES)),
+        new Leg(plan.fromFold(stations, NEAR, STEP, PLACES)));
+  }
+
+  private static SampleBlock crest(SamplePlan plan, Stations stations) {
+    return plan.even(stations, Chart.FOLD, Chart.FOLD, 1);
+  }
+
+  /**
+   * The angle, deg.
+   *
+   * @param z height of the level, mm
+   */
+  double angle_deg(double[] points, double z) {
+    double[] along = new double[3];
+    double[] outwards = new double[3];
+    double[] across = new double[3];
+    double nearest = nearest(points, z);
+    for (int k = 0; k < crest.stations(); k++) {
+      double d = points[crest.at(k, 0) + 2] - z;
+      double w = Math.exp((nearest - d * d) / (2 * SPREAD * SPREAD));
+      wall.addDirection(points, k, w, along);
+      scapha.addDirection(points, k, w, outwards);
+      scapha.addMiddle(points, k, w, across);
+      wall.addMiddle(points, k, -w, across);
+    }
+    double deg = Math.toDegrees(slope(along, across) - slope(outwards, across));
+    return turned(180 - deg);
+  }
+
+  private double nearest(double[] points, double z) {
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < crest.stations(); k++) {
+      double d = points[crest.at(k, 0) + 2] - z;
+      nearest = Math.min(nearest, d * d);
+    }
+    return nearest;
+  }
+
+  /** Rise of a direction from the mastoid plane in the cut, rad. */
+  private static double slope(double[] direction, double[] across) {
+    double length = Math.hypot(across[1], across[2]);
+    double flat = (direction[1] * across[1] + direction[2] * across[2]) / length;
+    return Math.atan2(direction[0], flat);
+  }
+
+  private static double turned(double deg) {
+    return deg - 360 * Math.floor(deg / 360);
+  }
+}

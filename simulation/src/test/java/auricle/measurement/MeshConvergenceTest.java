@@ -1,0 +1,54 @@
+package auricle.measurement;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import auricle.anatomy.Auricle;
+import auricle.anatomy.MeshLevel;
+import auricle.anatomy.ShapeKnob;
+import auricle.anatomy.ShapeParameters;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Figures in mm change by under 0.3 mm and angles by under 2 deg from planning to fine mesh. */
+class MeshConvergenceTest {
+  private static final double DISTANCE = 0.3;
+  private static final double ANGLE = 2;
+
+  static List<ShapeParameters> ears() {
+    ShapeParameters normal = ShapeParameters.normalAdult();
+    return List.of(
+        normal,
+        normal
+            .with(ShapeKnob.HEIGHT, 57)
+            .with(ShapeKnob.WIDTH, 31)
+            .with(ShapeKnob.FOLD_UPPER, 135)
+            .with(ShapeKnob.FOLD_MIDDLE, 130),
+        normal.with(ShapeKnob.BOWL_DEPTH, 17).with(ShapeKnob.LEAN_MIDDLE, 55));
+  }
+
+  @ParameterizedTest
+  @MethodSource("ears")
+  void everyFigureHardlyChangesWithTheMesh(ShapeParameters shape) {
+    Measures planning = measured(shape, MeshLevel.PLANNING);
+    Measures fine = measured(shape, MeshLevel.FINE);
+    Map<Figure, Double> off = new EnumMap<>(Figure.class);
+    for (Figure figure : Figure.values()) {
+      double change = Math.abs(figure.of(fine) - figure.of(planning));
+      boolean radius = figure == Figure.RIM_SMALLEST_RADIUS;
+      double limit =
+          figure.unit().equals("deg") ? ANGLE : radius ? 0.1 * figure.of(fine) : DISTANCE;
+      if (change > limit) {
+        off.put(figure, change);
+      }
+    }
+    assertTrue(off.isEmpty(), () -> "changed too much: " + off);
+  }
+
+  private static Measures measured(ShapeParameters shape, MeshLevel level) {
+    Auricle ear = Auricle.of(shape, level);
+    return new EarMeasurer(ear).measure(ear.mesh().unknowns());
+  }
+}
