@@ -18,7 +18,7 @@ final class BowlDepth {
 
   BowlDepth(SamplePlan plan) {
     back = plan.even(new Stations(0.45, 0.92, 24), Chart.FOLD, Chart.FOLD, 1);
-    front = plan.even(new Stations(1.12, 1.19, 8), 1, 1, 1);
+    front = plan.even(new Stations(1.12, 1.19, 8), Chart.FOLD, Chart.FOLD, 1);
     floor = plan.even(new Stations(0, 1.2, 25), 0.04, Chart.FOOT, 5);
   }
 

@@ -1,0 +1,29 @@
+package auricle.assessment;
+
+import java.util.List;
+
+/**
+ * What there is to say about one ear.
+ *
+ * @param faults what is at fault before the plan, from the upper third downwards
+ * @param balance each measurement with a target, level by level
+ * @param cautions what to beware of after the plan
+ */
+public record Assessment(List<Fault> faults, List<Balance> balance, List<Caution> cautions) {
+  /** Keeps copies. */
+  public Assessment {
+    faults = List.copyOf(faults);
+    balance = List.copyOf(balance);
+    cautions = List.copyOf(cautions);
+  }
+
+  /** Whether every measurement with a target is where it is wanted. */
+  public boolean balanced() {
+    return balance.stream().allMatch(Balance::met);
+  }
+
+  /** Whether a caution of a kind was given. */
+  public boolean warnsOf(CautionKind kind) {
+    return cautions.stream().anyMatch(caution -> caution.kind() == kind);
+  }
+}
