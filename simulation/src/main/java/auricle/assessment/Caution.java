@@ -10,5 +10,4 @@ package auricle.assessment;
  * @param limit what it is held against
  * @param where a level's key, or the name of an operation
  */
-public record Caution(
-    CautionKind kind, String words, double measured, Limit limit, String where) {}
+public record Caution(CautionKind kind, String words, double measured, Limit limit, String where) {}
