@@ -46,10 +46,22 @@ public final class LoadSteps {
    * @param energy at the λ and the unknowns to begin with; left at the last state at rest
    */
   public LoadSteps(TotalEnergy energy, StepSettings settings, StepMonitor monitor) {
+    this(energy, new NewtonMinimiser(energy), settings, monitor);
+  }
+
+  /**
+   * The same with a solver that has solved for this energy before: what depends on the sparse
+   * pattern alone is not done again.
+   */
+  public LoadSteps(
+      TotalEnergy energy,
+      NewtonMinimiser minimiser,
+      StepSettings settings,
+      StepMonitor monitor) {
     this.energy = energy;
+    this.minimiser = minimiser;
     this.settings = settings;
     this.monitor = monitor;
-    minimiser = new NewtonMinimiser(energy);
     predictor = new Predictor(energy);
   }
 

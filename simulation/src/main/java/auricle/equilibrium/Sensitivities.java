@@ -19,8 +19,13 @@ public final class Sensitivities {
    *     a critical point
    */
   public Sensitivities(TotalEnergy energy) {
+    this(energy, new Linearisation(energy));
+  }
+
+  /** The same with a linearisation of this energy that is there already, for its memory. */
+  public Sensitivities(TotalEnergy energy, Linearisation linearisation) {
     this.energy = energy;
-    point = new Linearisation(energy);
+    point = linearisation;
     boolean finite = point.evaluate(energy.free());
     point.factorize(true);
     if (!finite || !point.usable() || point.negativePivots() < 0) {

@@ -85,6 +85,29 @@ public final class Section {
   }
 
   /**
+   * The same section with hinges across its second axis, smeared: K₂ grows by c M₂ / D₂₂, so that
+   * in cylindrical bending about the first axis D₂₂ falls to D₂₂ / (1 + c). Twist and stretch are
+   * left as they are. Only for sections without coupling.
+   *
+   * @param compliance c ≥ 0, no unit
+   * @throws IllegalStateException if stretching and bending are coupled
+   */
+  public Section softenedAcross(double compliance) {
+    if (coupled) {
+      throw new IllegalStateException("hinges need a section about its neutral surface");
+    }
+    double[] s = stiffness.clone();
+    double left = 1 / (1 + compliance);
+    double d12 = stiffness[6 * 3 + 4];
+    double d22 = stiffness[6 * 4 + 4];
+    s[6 * 3 + 3] -= d12 * d12 / d22 * compliance * left;
+    s[6 * 3 + 4] *= left;
+    s[6 * 4 + 3] *= left;
+    s[6 * 4 + 4] *= left;
+    return new Section(s, thickness);
+  }
+
+  /**
    * The matrix in axes turned by an angle against those of the section.
    *
    * @param angle angle from the new first axis to the section's first axis, anticlockwise about the

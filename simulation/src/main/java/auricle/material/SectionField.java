@@ -11,6 +11,14 @@ public interface SectionField {
    */
   double angle(int triangle);
 
+  /**
+   * Whether strain is continuous from a triangle to its neighbour, so that it may be smoothed over
+   * their common edge; where the section jumps (a groove, a seam) it is not.
+   */
+  default boolean joined(int triangle, int neighbour) {
+    return section(triangle).equals(section(neighbour));
+  }
+
   /** One section everywhere whose axes do not matter. */
   static SectionField uniform(Section section) {
     return new SectionField() {

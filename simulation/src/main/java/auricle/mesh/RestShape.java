@@ -69,6 +69,12 @@ public final class RestShape {
     return new RestShape(topology, arcSquared.clone(), tilt.clone());
   }
 
+  /** Takes over all lengths and tilts of another rest shape of the same mesh. */
+  public void become(RestShape other) {
+    System.arraycopy(other.arcSquared, 0, arcSquared, 0, arcSquared.length);
+    System.arraycopy(other.tilt, 0, tilt, 0, tilt.length);
+  }
+
   /**
    * Multiplies all arcs squared and tilts by a number: a step of a weighted sum of shapes, which is
    * a shape again where the weights come to 1.
@@ -175,5 +181,61 @@ public final class RestShape {
     for (int i = 0; i < 9; i++) {
       tilt[9 * triangle + i] += change[i];
     }
+  }
+
+  /**
+   * Stretches a triangle by the symmetric U = I + ε in its own plane and lets it keep its
+   * curvature: what stays of tissue that is partly taken out bends as before.
+   *
+   * @param xx stretch along the triangle's own axis (edge 0), less 1; above -1
+   * @param yy the same across it
+   * @param xy symmetric shear part
+   */
+  public void stretch(int triangle, double xx, double yy, double xy) {
+    PlateShape plate = plate(triangle);
+    double[] curvature = curvature(triangle);
+    for (int k = 0; k < 3; k++) {
+      double x = (1 + xx) * plate.edgeX(k) + xy * plate.edgeY(k);
+      double y = xy * plate.edgeX(k) + (1 + yy) * plate.edgeY(k);
+      double bend = bend(curvature, x, y) - bend(curvature, plate.edgeX(k), plate.edgeY(k));
+      arcSquared[3 * triangle + k] += x * x + y * y - square(plate, k);
+      tilt[9 * triangle + 3 * ((k + 2) % 3) + k] += bend / 2;
+      tilt[9 * triangle + 3 * ((k + 1) % 3) + k] -= bend / 2;
+    }
+    for (int i = 0; i < 3; i++) {
+      int row = 9 * triangle + 3 * i;
+      tilt[row + i] = -tilt[row + (i + 1) % 3] - tilt[row + (i + 2) % 3];
+    }
+  }
+
+  private static double square(PlateShape plate, int k) {
+    return plate.edgeX(k) * plate.edgeX(k) + plate.edgeY(k) * plate.edgeY(k);
+  }
+
+  private static double bend(double[] b, double x, double y) {
+    return b[0] * x * x + b[1] * y * y + 2 * b[2] * x * y;
+  }
+
+  /**
+   * The quadratic surface that the tilts of a triangle make: b(e, e) of an edge is the tilt at its
+   * end less that at its start.
+   *
+   * @return curvature along edge 0, across it, and twist, 1/mm
+   */
+  public double[] curvature(int triangle) {
+    PlateShape plate = plate(triangle);
+    double[] along = new double[3];
+    for (int k = 0; k < 3; k++) {
+      along[k] = tilt(triangle, (k + 2) % 3, k) - tilt(triangle, (k + 1) % 3, k);
+    }
+    double x0 = plate.edgeX(0);
+    double xx = along[0] / (x0 * x0);
+    // edges 1 and 2 have one height: their sum and difference give the other two
+    double y = plate.edgeY(1);
+    double first = along[1] - xx * plate.edgeX(1) * plate.edgeX(1);
+    double second = along[2] - xx * plate.edgeX(2) * plate.edgeX(2);
+    double xy = (first - second) / (2 * y * (plate.edgeX(1) + plate.edgeX(2)));
+    double yy = (first - 2 * xy * plate.edgeX(1) * y) / (y * y);
+    return new double[] {xx, yy, xy};
   }
 }

@@ -1,0 +1,85 @@
+package auricle.surgery;
+
+import auricle.energy.ElasticThread;
+import auricle.energy.MaterialPoint;
+import auricle.energy.ThreadLaw;
+import auricle.material.ThreadRow;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A thread in the body, with what is known of it.
+ *
+ * @param name of the operation it belongs to
+ * @param purpose what it stands for
+ * @param points in the order in which it passes them
+ * @param closed whether it returns to the first
+ * @param axialStiffness_n EA, force per unit strain, N
+ * @param row of the thread table; none for skin and bolsters
+ * @param tearThrough_n tension at which a bite tears out, N; infinite where nothing tears
+ * @param thread its energy
+ */
+public record BodyThread(
+    String name,
+    Purpose purpose,
+    List<MaterialPoint> points,
+    boolean closed,
+    double axialStiffness_n,
+    Optional<ThreadRow> row,
+    double tearThrough_n,
+    ElasticThread thread) {
+  /** Keeps its own copy of the points. */
+  public BodyThread {
+    points = List.copyOf(points);
+  }
+
+  /** A suture through points, not tied yet. */
+  static BodyThread suture(
+      String name, List<MaterialPoint> points, ThreadRow row, double tearThrough_n) {
+    double stiffness = row.axialStiffness_n();
+    return new BodyThread(
+        name,
+        Purpose.SUTURE,
+        points,
+        true,
+        stiffness,
+        Optional.of(row),
+        tearThrough_n,
+        new ElasticThread("thread " + name, points, true, stiffness));
+  }
+
+  /** Something that pulls but is no suture. */
+  static BodyThread pulling(
+      String name,
+      Purpose purpose,
+      List<MaterialPoint> points,
+      boolean closed,
+      double axialStiffness_n) {
+    return new BodyThread(
+        name,
+        purpose,
+        points,
+        closed,
+        axialStiffness_n,
+        Optional.empty(),
+        Double.POSITIVE_INFINITY,
+        new ElasticThread(name, points, closed, axialStiffness_n));
+  }
+
+  /** Length of thread in the loop when it pulls at nothing, mm; none until it is tied. */
+  public Optional<Double> restLength_mm() {
+    return thread.law() instanceof ThreadLaw.Elastic elastic
+        ? Optional.of(elastic.restLength_mm())
+        : Optional.empty();
+  }
+
+  /** Distance from one of its points to another, mm. */
+  double distance(int from, int to, double[] u) {
+    double[] a = points.get(from).position(u);
+    double[] b = points.get(to).position(u);
+    return Math.sqrt(
+        (a[0] - b[0]) * (a[0] - b[0])
+            + (a[1] - b[1]) * (a[1] - b[1])
+            + (a[2] - b[2]) * (a[2] - b[2]));
+  }
+}

@@ -1,0 +1,27 @@
+package auricle.surgery;
+
+import java.util.List;
+
+/**
+ * An operation as mechanics: what it puts in before anything is done, and what it then changes.
+ * Implementations change the body that they are given and no other.
+ */
+interface Change {
+  /** Threads that it will tie; in the body from the start, pulling at nothing. */
+  default List<BodyThread> threads() {
+    return List.of();
+  }
+
+  /** Makes the change and leads the body to rest. */
+  Settled make(ShellBody body, Solving solving);
+
+  /**
+   * Looks at the body at rest, in this step and all later ones, for one-sided parts of the change
+   * that have come to act or ceased to.
+   *
+   * @return whether something has been altered, so that the body is to be settled again
+   */
+  default boolean revise(ShellBody body) {
+    return false;
+  }
+}

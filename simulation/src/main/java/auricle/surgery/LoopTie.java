@@ -1,0 +1,42 @@
+package auricle.surgery;
+
+import auricle.plan.Tie;
+import java.util.List;
+
+/**
+ * Ties a suture: to a gap, gradually from its present length (slack if it is shorter than that
+ * already), or at a tension, after which it keeps the length of thread that it then has.
+ */
+final class LoopTie implements Change {
+  private final BodyThread thread;
+  private final Tie tie;
+  private final LoopLength length;
+
+  /** Length of thread that a gap makes in a loop. */
+  interface LoopLength {
+    /**
+     * @param gap_mm between the bite lines
+     * @param u present unknowns: bites keep their distances
+     */
+    double of(double gap_mm, double[] u);
+  }
+
+  LoopTie(BodyThread thread, Tie tie, LoopLength length) {
+    this.thread = thread;
+    this.tie = tie;
+    this.length = length;
+  }
+
+  @Override
+  public List<BodyThread> threads() {
+    return List.of(thread);
+  }
+
+  @Override
+  public Settled make(ShellBody body, Solving solving) {
+    if (tie instanceof Tie.Gap gap) {
+      return body.tie(thread, length.of(gap.gap_mm(), body.unknowns()), solving);
+    }
+    return body.pull(thread, tie.dose().value(), solving);
+  }
+}

@@ -1,0 +1,60 @@
+package auricle.surgery;
+
+import auricle.material.SurfaceStress;
+import auricle.plan.Face;
+import auricle.plan.Scoring;
+
+/**
+ * Partial cuts side by side along the fold: the sheet becomes more compliant across them, turns
+ * away from the cut face as the tension of that face is released ({@link PartialCut}), and, where
+ * folding closes the cuts, becomes stiff again once their mouths are shut ({@link CutShut}).
+ */
+final class ScoredBand implements Change {
+  private final Scoring scoring;
+  private final EarPlaces places;
+  private final EarWall wall;
+  private final SurfaceStress stress;
+  private final CutShut shut;
+
+  ScoredBand(Scoring scoring, EarPlaces places, EarWall wall, SurfaceStress stress) {
+    this.scoring = scoring;
+    this.places = places;
+    this.wall = wall;
+    this.stress = stress;
+    this.shut = new CutShut(scoring.face());
+  }
+
+  @Override
+  public Settled make(ShellBody body, Solving solving) {
+    FoldBand band =
+        new FoldBand(
+            places,
+            scoring.fromLevel_percent(),
+            scoring.toLevel_percent(),
+            t -> scoring.fromFold_mm(),
+            scoring.width_mm());
+    for (int t = 0; t < places.triangleCount(); t++) {
+      double share = places.region(t).hasCartilage() ? band.share(t) : 0;
+      if (share > 0) {
+        cut(body, t, share);
+      }
+    }
+    body.changed();
+    return body.settle(solving);
+  }
+
+  private void cut(ShellBody body, int t, double share) {
+    PartialCut cut =
+        new PartialCut(scoring.depth_fraction(), wall.sheet_mm(t), scoring.spacing_mm());
+    body.sections().soften(t, share * cut.compliance());
+    double turn = share * cut.turn(stress.layerShare(), stress.shortening());
+    // the cut face becomes convex; positive curvature is convex to the anterior face
+    body.bend(t, scoring.face() == Face.ANTERIOR ? turn : -turn);
+    shut.watch(t, cut, share, scoring.kerf_mm());
+  }
+
+  @Override
+  public boolean revise(ShellBody body) {
+    return shut.revise(body);
+  }
+}

@@ -1,0 +1,41 @@
+package auricle.surgery;
+
+import auricle.plan.RimShaving;
+
+/** The rim shaved thinner from behind, without closure: its section is thinned. */
+final class ThinnedRim implements Change {
+  /** How far in from the free edge the rim is shaved, mm; our own choice. */
+  private static final double REACH_MM = 5;
+
+  private final RimShaving shaving;
+  private final EarPlaces places;
+  private final EarWall wall;
+
+  ThinnedRim(RimShaving shaving, EarPlaces places, EarWall wall) {
+    this.shaving = shaving;
+    this.places = places;
+    this.wall = wall;
+  }
+
+  @Override
+  public Settled make(ShellBody body, Solving solving) {
+    double middle = places.rimLength_mm(shaving.level_percent());
+    for (int t = 0; t < places.triangleCount(); t++) {
+      if (places.onHelix(t) && places.region(t).hasCartilage()) {
+        double size = places.size_mm(t);
+        double share =
+            Band.share(places.rimLengthOf_mm(t) - middle, shaving.length_mm(), size)
+                * Band.share(places.rimDistance_mm(t), 2 * REACH_MM, size);
+        thin(body, t, share * shaving.depth_fraction());
+      }
+    }
+    body.changed();
+    return body.settle(solving);
+  }
+
+  private void thin(ShellBody body, int t, double fraction) {
+    if (fraction > 0) {
+      body.sections().replace(t, wall.layers(t).shavedBehind(fraction).section());
+    }
+  }
+}
