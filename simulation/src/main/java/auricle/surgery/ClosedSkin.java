@@ -35,12 +35,12 @@ final class ClosedSkin implements Change {
     double length = places.foldLength_mm(strip.fromLevel_percent()) - top;
     for (int i = 0; i < SPRINGS; i++) {
       double along = length * (i + 0.5) / SPRINGS;
-      addSpring(i, along, places, wall, tension_n_per_mm * length / SPRINGS);
+      addSpring(along, places, wall, tension_n_per_mm * length / SPRINGS);
     }
   }
 
   private void addSpring(
-      int i, double along, EarPlaces places, EarWall wall, double tension_n) {
+      double along, EarPlaces places, EarWall wall, double tension_n) {
     SurfaceSpot fold = places.alongFold(strip.toLevel_percent(), along, 0);
     double around = places.around(fold.triangle());
     SurfaceSpot spot =
@@ -56,7 +56,7 @@ final class ClosedSkin implements Change {
     loose.add(rest);
     springs.add(
         BodyThread.pulling(
-            strip.name() + " " + (i + 1),
+            strip.name(),
             Purpose.SKIN,
             List.of(back, head),
             false,

@@ -82,8 +82,12 @@ final class EarPlaces {
 
   /** A spot so far along the fold line from a level, mm (+ downwards), and off it. */
   SurfaceSpot alongFold(double level_percent, double along_mm, double offset_mm) {
-    double start = fold.length(chart.aroundAtHeight(level_percent));
-    return chart.fromFold(fold.around(start + along_mm), offset_mm);
+    return chart.fromFold(aroundAlongFold(level_percent, along_mm), offset_mm);
+  }
+
+  /** Chart coordinate so far along the fold line from a level, mm, + downwards. */
+  double aroundAlongFold(double level_percent, double along_mm) {
+    return fold.around(fold.length(chart.aroundAtHeight(level_percent)) + along_mm);
   }
 
   /** Distance from the fold line of a place on the wall, 0 its foot, 100 the fold line; ≤ 0, mm. */
@@ -179,10 +183,5 @@ final class EarPlaces {
   SurfacePoint point(SurfaceSpot spot, double offset_mm) {
     return new SurfacePoint(
         topology(), spot.triangle(), spot.weight1(), spot.weight2(), offset_mm);
-  }
-
-  /** Where a spot is on the ear at rest, mm. */
-  double[] position(SurfaceSpot spot) {
-    return spot.position(topology(), auricle.mesh().positions());
   }
 }

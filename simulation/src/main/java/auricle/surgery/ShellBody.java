@@ -46,6 +46,9 @@ public final class ShellBody {
   private final NewtonMinimiser minimiser;
   private boolean changed;
 
+  /** Whether the terms still lead from an earlier rest shape to the present one. */
+  private boolean growing;
+
 
   /**
    * @param mesh at rest
@@ -178,10 +181,10 @@ public final class ShellBody {
    * at the last state at rest on the way, with the change in force.
    */
   Settled settle(Solving solving) {
-    energy.setLoadFactor(0);
-    if (changed) {
+    if (changed || growing) {
       renew();
     }
+    energy.setLoadFactor(0);
     Counting counting = new Counting(solving.monitor());
     LoadPath path = new LoadSteps(energy, minimiser, solving.settings(), counting).run(1);
     rest.become(target);
@@ -248,7 +251,7 @@ public final class ShellBody {
     for (int i = 0; i < terms.size(); i++) {
       shell.get(i).renew(terms.get(i));
     }
-    energy.setLoadFactor(0);
+    growing = changed;
     changed = false;
   }
 

@@ -1,0 +1,162 @@
+package auricle.surgery;
+
+import auricle.anatomy.Auricle;
+import auricle.anatomy.Region;
+import auricle.diagnostics.BadInputException;
+import auricle.diagnostics.Findings;
+import auricle.equilibrium.Sensitivities;
+import auricle.equilibrium.Supports;
+import auricle.material.Section;
+import auricle.material.Tissue;
+import auricle.mesh.Topology;
+import auricle.mesh.Unknowns;
+import auricle.plan.Bolster;
+import auricle.plan.Operation;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An ear as a mechanical body: its shell, what it stands on, and the operations of a plan, each
+ * made ready as mechanics. {@link #apply} makes them, one after the other, each to rest.
+ */
+public final class EarBody {
+  private static final int MOST_PASSES = 6;
+
+  private final Auricle auricle;
+  private final Tissue tissue;
+  private final EarWall wall;
+  private final ShellBody shell;
+  private final Map<Operation, Change> changes;
+  private final List<Change> made = new ArrayList<>();
+  private final boolean undermined;
+
+  private EarBody(
+      Auricle auricle, Tissue tissue, List<Operation> operations, boolean undermined, Findings findings) {
+    this.auricle = auricle;
+    this.tissue = tissue;
+    this.undermined = undermined;
+    wall = new EarWall(auricle, tissue, undermined);
+    Changes maker = new Changes(new EarPlaces(auricle), wall, tissue, findings);
+    changes = new LinkedHashMap<>();
+    List<BodyThread> threads = new ArrayList<>();
+    for (Operation operation : operations) {
+      Change change = maker.of(operation);
+      changes.put(operation, change);
+      threads.addAll(change.threads());
+    }
+    Unknowns unknowns = auricle.mesh().topology().unknowns();
+    shell =
+        new ShellBody(
+            auricle.mesh(),
+            sections(),
+            new HeadSupport(auricle, wall, tissue.head()).terms(),
+            threads,
+            new Supports.Builder(unknowns.size(), unknowns.director(0)).build());
+  }
+
+  /**
+   * An ear about to be operated on.
+   *
+   * <p>The posterior skin is lifted off, and carries nothing, if anything at all is done from
+   * behind or through it: by any operation but a bolster.
+   *
+   * @param operations those that will be done, in order
+   * @throws BadInputException if a thread is not in the tables
+   */
+  public static EarBody of(Auricle auricle, Tissue tissue, List<Operation> operations)
+      throws BadInputException {
+    Findings findings = new Findings();
+    boolean undermined = operations.stream().anyMatch(o -> !(o instanceof Bolster));
+    EarBody body = new EarBody(auricle, tissue, operations, undermined, findings);
+    findings.stopIfErrors();
+    return body;
+  }
+
+  private BodySections sections() {
+    Topology topology = auricle.mesh().topology();
+    Section[] sections = new Section[topology.triangleCount()];
+    double[] angles = new double[sections.length];
+    boolean[] firm = new boolean[sections.length];
+    for (int t = 0; t < sections.length; t++) {
+      sections[t] = wall.section(t);
+      angles[t] = auricle.chart().foldDirection(t);
+      firm[t] = auricle.region(t).hasCartilage();
+    }
+    return new BodySections(sections, angles, firm);
+  }
+
+  /**
+   * Makes an operation and leads the ear to rest.
+   *
+   * @param operation one of those that the body was made for, not made yet
+   */
+  public Settled apply(Operation operation, Solving solving) {
+    Change change = changes.get(operation);
+    if (change == null) {
+      throw new IllegalArgumentException("the body was not made for '" + operation.name() + "'");
+    }
+    Settled settled = change.make(shell, solving);
+    made.add(change);
+    for (int pass = 0; pass < MOST_PASSES && settled.converged() && revise(); pass++) {
+      settled = shell.settle(solving).after(settled);
+    }
+    return settled;
+  }
+
+  private boolean revise() {
+    boolean revised = false;
+    for (Change change : made) {
+      revised |= change.revise(shell);
+    }
+    return revised;
+  }
+
+  /** The ear at rest, before any operation. */
+  public Auricle auricle() {
+    return auricle;
+  }
+
+  /** What it is made of. */
+  public Tissue tissue() {
+    return tissue;
+  }
+
+  /** Its layers. */
+  public EarWall wall() {
+    return wall;
+  }
+
+  /** The shell in its present state. */
+  public ShellBody shell() {
+    return shell;
+  }
+
+  /** All threads of the plan, tied or not. */
+  public List<BodyThread> threads() {
+    return shell.threads();
+  }
+
+  /** Threads that an operation put in. */
+  public List<BodyThread> threads(Operation operation) {
+    Change change = changes.get(operation);
+    return change == null ? List.of() : change.threads();
+  }
+
+  /** Present unknowns; shared, not to be changed. */
+  public double[] unknowns() {
+    return shell.unknowns();
+  }
+
+  /** Whether the posterior skin of a triangle has been lifted off. */
+  public boolean undermined(int triangle) {
+    Region region = auricle.region(triangle);
+    return undermined && region.hasCartilage();
+  }
+
+  /** How the present state answers to small changes. */
+  public Sensitivities sensitivities() {
+    return shell.sensitivities();
+  }
+}
