@@ -11,6 +11,9 @@ import java.util.List;
  * K₀) with K₀ = K_s c / (1 + c), so that the moment is continuous.
  */
 final class CutShut {
+  /** Cuts open again at this share of the curvature at which they shut, lest they chatter. */
+  private static final double REOPEN = 0.9;
+
   private final int sign;
   private final List<Watched> watched = new ArrayList<>();
 
@@ -57,7 +60,7 @@ final class CutShut {
 
     boolean revise(ShellState state, ShellBody body) {
       double closing = sign * state.curvature(triangle, 1) + (closed ? offset : 0);
-      boolean nowClosed = closing > shutAt;
+      boolean nowClosed = closing > (closed ? REOPEN : 1) * shutAt;
       if (nowClosed == closed) {
         return false;
       }

@@ -22,7 +22,7 @@ import java.util.Map;
  * made ready as mechanics. {@link #apply} makes them, one after the other, each to rest.
  */
 public final class EarBody {
-  private static final int MOST_PASSES = 6;
+  private static final int MOST_PASSES = 4;
 
   private final Auricle auricle;
   private final Tissue tissue;
@@ -100,7 +100,7 @@ public final class EarBody {
     Settled settled = change.make(shell, solving);
     made.add(change);
     for (int pass = 0; pass < MOST_PASSES && settled.converged() && revise(); pass++) {
-      settled = shell.settle(solving).after(settled);
+      settled = shell.settleAtOnce(solving).after(settled);
     }
     return settled;
   }

@@ -17,7 +17,6 @@ import auricle.numerics.NewtonIteration;
 import auricle.numerics.NewtonMinimiser;
 import auricle.numerics.NewtonResult;
 import auricle.numerics.NewtonSettings;
-import auricle.numerics.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -192,6 +191,15 @@ public final class ShellBody {
   }
 
   /**
+   * The same after a change so small that the sheet gets there at once; load steps if it does not.
+   */
+  Settled settleAtOnce(Solving solving) {
+    rest.become(target);
+    renew();
+    return quickly(new double[energy.size()], () -> {}, () -> {}, solving);
+  }
+
+  /**
    * Ties a thread to a rest length, mm, and leads the sheet to rest: in one step where that leads
    * through stable shapes, else over load steps.
    */
@@ -234,11 +242,12 @@ public final class ShellBody {
       x[k] += t * motion[k];
     }
     NewtonSettings newton = solving.settings().newton().withIterations(QUICK);
+    Counting counting = new Counting(solving.monitor());
     NewtonResult result =
-        minimiser.minimise(x, newton, line -> solving.monitor().proceed(1, line));
+        minimiser.minimise(
+            x, newton, n -> n.negativePivots() == 0 && counting.proceed(energy.loadFactor(), n));
     Settled first = Settled.of(result);
-    if (result.outcome() == Outcome.CANCELLED
-        || (result.converged() && !result.metNegativeCurvature())) {
+    if (counting.cancelled() || (result.converged() && !result.metNegativeCurvature())) {
       return first;
     }
     energy.restore(saved);
@@ -264,6 +273,7 @@ public final class ShellBody {
   private static final class Counting implements StepMonitor {
     private final StepMonitor monitor;
     private int count;
+    private boolean cancelled;
 
     Counting(StepMonitor monitor) {
       this.monitor = monitor;
@@ -273,10 +283,15 @@ public final class ShellBody {
       return count;
     }
 
+    boolean cancelled() {
+      return cancelled;
+    }
+
     @Override
     public boolean proceed(double loadFactor, NewtonIteration iteration) {
       count++;
-      return monitor.proceed(loadFactor, iteration);
+      cancelled |= !monitor.proceed(loadFactor, iteration);
+      return !cancelled;
     }
   }
 }

@@ -1,0 +1,48 @@
+package auricle.rehearsal;
+
+import auricle.anatomy.Auricle;
+import auricle.material.UsedRow;
+import auricle.plan.EarCase;
+import java.util.List;
+
+/**
+ * What a rehearsal found.
+ *
+ * @param ear the ear and the plan
+ * @param auricle the ear at rest as it was meshed
+ * @param steps states in order; the first is the ear before the plan
+ * @param materialRows rows of the material tables that the figures rest on, threads included
+ * @param provenance mesh, solver and versions
+ */
+public record RehearsalResult(
+    EarCase ear,
+    Auricle auricle,
+    List<StepResult> steps,
+    List<UsedRow> materialRows,
+    Provenance provenance) {
+  /** Keeps its own copies of the lists. */
+  public RehearsalResult {
+    steps = List.copyOf(steps);
+    materialRows = List.copyOf(materialRows);
+  }
+
+  /** Whether every step came to rest. */
+  public boolean converged() {
+    return steps.stream().allMatch(s -> s.outcome().converged());
+  }
+
+  /** Whether the rehearsal was ended on request. */
+  public boolean cancelled() {
+    return steps.stream().anyMatch(s -> s.outcome().cancelled());
+  }
+
+  /** The ear before the plan. */
+  public StepResult before() {
+    return steps.get(0);
+  }
+
+  /** The ear after the last step that was done. */
+  public StepResult after() {
+    return steps.get(steps.size() - 1);
+  }
+}
