@@ -12,8 +12,8 @@ import java.util.List;
 /**
  * The constants of one edge domain: a third of each triangle at an edge. Two triangles share a
  * domain where the section field joins them, as a rule where they have the same section; at a free
- * edge, or where the section jumps (a groove, a seam), strain must be free to jump and each triangle
- * has a domain of its own.
+ * edge, or where the section jumps (a groove, a seam), strain must be free to jump and each
+ * triangle has a domain of its own.
  *
  * <p>Local vertices: 0 start, 1 end, 2 opposite on the first side[, 3 opposite on the second].
  * Local edges: 0-1, 1-2, 2-0[, 0-3, 3-1]; strain = C q − Ē with q the squared arc lengths.

@@ -54,10 +54,7 @@ public final class LoadSteps {
    * pattern alone is not done again.
    */
   public LoadSteps(
-      TotalEnergy energy,
-      NewtonMinimiser minimiser,
-      StepSettings settings,
-      StepMonitor monitor) {
+      TotalEnergy energy, NewtonMinimiser minimiser, StepSettings settings, StepMonitor monitor) {
     this.energy = energy;
     this.minimiser = minimiser;
     this.settings = settings;

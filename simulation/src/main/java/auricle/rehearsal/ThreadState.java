@@ -9,7 +9,8 @@ import java.util.List;
  * @param suture whether it is a suture; otherwise skin or a pad that pulls
  * @param tension_n tension all along it, N, not negative
  * @param knotPull_n least knot-pull strength of its size, N; infinite if it is no suture
- * @param tearThrough_n tension at which its bites tear out of the tissue, N; infinite if it has none
+ * @param tearThrough_n tension at which its bites tear out of the tissue, N; infinite if it has
+ *     none
  * @param slack whether it carries nothing
  * @param length_mm present length along all spans, mm
  * @param closed whether it returns from the last point to the first

@@ -81,9 +81,7 @@ final class Changes {
             posterior(o.conchaUpper()));
     BodyThread thread = suture(o.name(), o.thread(), points);
     return new LoopTie(
-        thread,
-        o.tie(),
-        (gap, u) -> thread.distance(0, 1, u) + thread.distance(2, 3, u) + 2 * gap);
+        thread, o.tie(), (gap, u) -> thread.distance(0, 1, u) + thread.distance(2, 3, u) + 2 * gap);
   }
 
   private MaterialPoint posterior(Bite bite) {

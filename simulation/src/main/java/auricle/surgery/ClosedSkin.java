@@ -16,7 +16,9 @@ import java.util.List;
 final class ClosedSkin implements Change {
   private static final int SPRINGS = 5;
 
-  /** Where the skin of the back of the ear begins to be drawn, share of the wall; our own choice. */
+  /**
+   * Where the skin of the back of the ear begins to be drawn, share of the wall; our own choice.
+   */
   private static final double WALL_PERCENT = 80;
 
   /** How far behind it the skin holds on to the head, mm; our own choice. */
@@ -39,8 +41,7 @@ final class ClosedSkin implements Change {
     }
   }
 
-  private void addSpring(
-      double along, EarPlaces places, EarWall wall, double tension_n) {
+  private void addSpring(double along, EarPlaces places, EarWall wall, double tension_n) {
     SurfaceSpot fold = places.alongFold(strip.toLevel_percent(), along, 0);
     double around = places.around(fold.triangle());
     SurfaceSpot spot =

@@ -33,7 +33,11 @@ public final class EarBody {
   private final boolean undermined;
 
   private EarBody(
-      Auricle auricle, Tissue tissue, List<Operation> operations, boolean undermined, Findings findings) {
+      Auricle auricle,
+      Tissue tissue,
+      List<Operation> operations,
+      boolean undermined,
+      Findings findings) {
     this.auricle = auricle;
     this.tissue = tissue;
     this.undermined = undermined;

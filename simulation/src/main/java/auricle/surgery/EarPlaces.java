@@ -181,7 +181,6 @@ final class EarPlaces {
 
   /** A spot as a point of the body, off the reference surface along the normal, mm. */
   SurfacePoint point(SurfaceSpot spot, double offset_mm) {
-    return new SurfacePoint(
-        topology(), spot.triangle(), spot.weight1(), spot.weight2(), offset_mm);
+    return new SurfacePoint(topology(), spot.triangle(), spot.weight1(), spot.weight2(), offset_mm);
   }
 }

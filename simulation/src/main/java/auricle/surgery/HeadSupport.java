@@ -36,8 +36,7 @@ final class HeadSupport {
   static double[] vertexAreas(ShellMesh mesh) {
     Topology topology = mesh.topology();
     double[] areas = new double[mesh.vertexCount()];
-    RestShape rest =
-        RestShape.of(topology, mesh.unknowns(), mesh.directors());
+    RestShape rest = RestShape.of(topology, mesh.unknowns(), mesh.directors());
     for (int t = 0; t < topology.triangleCount(); t++) {
       for (int i = 0; i < 3; i++) {
         areas[topology.vertex(t, i)] += rest.plate(t).area() / 3;

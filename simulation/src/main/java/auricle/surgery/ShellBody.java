@@ -48,7 +48,6 @@ public final class ShellBody {
   /** Whether the terms still lead from an earlier rest shape to the present one. */
   private boolean growing;
 
-
   /**
    * @param mesh at rest
    * @param sections of its triangles, without coupling; kept and changed here
@@ -204,8 +203,7 @@ public final class ShellBody {
    * through stable shapes, else over load steps.
    */
   Settled tie(BodyThread thread, double restLength_mm, Solving solving) {
-    double[] motion =
-        new Tightening(energy, minimiser.point()).toLength(thread, restLength_mm);
+    double[] motion = new Tightening(energy, minimiser.point()).toLength(thread, restLength_mm);
     double from = thread.restLength_mm().orElseGet(() -> thread.thread().length(unknowns()));
     Settled settled =
         quickly(
@@ -231,8 +229,7 @@ public final class ShellBody {
    * @param atOnce puts the thread's last law in force
    * @param gradually puts a law in force that reaches it at load factor 1
    */
-  private Settled quickly(
-      double[] motion, Runnable atOnce, Runnable gradually, Solving solving) {
+  private Settled quickly(double[] motion, Runnable atOnce, Runnable gradually, Solving solving) {
     double[] saved = energy.save();
     atOnce.run();
     energy.setLoadFactor(1);

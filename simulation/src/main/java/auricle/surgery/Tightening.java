@@ -9,8 +9,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * Where a body will about come to rest when one of its threads gets another rest length L₀: it
- * yields to a unit of tension by u = −K⁻¹ ∂L/∂x, c = −∂L/∂x · u mm, so that the thread, stretched by
- * T L₀/EA itself, pulls at
+ * yields to a unit of tension by u = −K⁻¹ ∂L/∂x, c = −∂L/∂x · u mm, so that the thread, stretched
+ * by T L₀/EA itself, pulls at
  *
  * <pre> T = (L − L₀) / (c + L₀/EA) </pre>
  */
