@@ -148,7 +148,7 @@ public final class ShellBody {
   }
 
   /** Strain and curvature against the rest shape at the present state. */
-  ShellState state() {
+  public ShellState state() {
     ShellState state = new ShellState(rest, directors, sections);
     state.evaluate(unknowns());
     return state;
