@@ -1,6 +1,7 @@
 package auricle.report.drawing;
 
 import java.awt.Shape;
+import java.awt.image.BufferedImage;
 
 /** One thing drawn on a page; lengths in mm, x to the right, y down. */
 public sealed interface Mark {
@@ -19,6 +20,16 @@ public sealed interface Mark {
    * @param ink its colour
    */
   record Area(Shape shape, Ink ink) implements Mark {}
+
+  /**
+   * A raster, smooth between its dots.
+   *
+   * @param image what it shows; may be clear in places
+   * @param x of its left edge
+   * @param y of its upper edge
+   * @param dot_mm size of a dot
+   */
+  record Raster(BufferedImage image, double x, double y, double dot_mm) implements Mark {}
 
   /**
    * A label of one line.

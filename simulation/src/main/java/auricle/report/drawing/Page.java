@@ -4,6 +4,7 @@ import java.awt.Shape;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -74,6 +75,11 @@ public final class Page {
     Rectangle2D box = new Rectangle2D.Double();
     box.setFrameFromDiagonal(x1, y1, x2, y2);
     area(box, ink);
+  }
+
+  /** Lays a raster picture on the page; its upper left corner and the size of a dot are given. */
+  public void raster(BufferedImage image, double x, double y, double dot_mm) {
+    marks.add(new Mark.Raster(image, x, y, dot_mm));
   }
 
   /** Writes a label. */

@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -58,6 +59,8 @@ public final class PngPicture {
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setRenderingHint(
+        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
     g.setColor(Ink.WHITE.awt());
     g.fillRect(0, 0, width, height);
     g.scale(dotsPerMm, dotsPerMm);
@@ -67,7 +70,7 @@ public final class PngPicture {
     return image;
   }
 
-  /** Lines and areas; the letters come last. */
+  /** Lines, areas and rasters; the letters come last. */
   static void mark(Graphics2D g, Mark mark) {
     if (mark instanceof Mark.Line line) {
       g.setColor(line.pen().ink().awt());
@@ -76,6 +79,10 @@ public final class PngPicture {
     } else if (mark instanceof Mark.Area area) {
       g.setColor(area.ink().awt());
       g.fill(area.shape());
+    } else if (mark instanceof Mark.Raster raster) {
+      AffineTransform place = AffineTransform.getTranslateInstance(raster.x(), raster.y());
+      place.scale(raster.dot_mm(), raster.dot_mm());
+      g.drawImage(raster.image(), place, null);
     }
   }
 

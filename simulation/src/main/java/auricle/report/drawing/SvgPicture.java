@@ -29,7 +29,8 @@ public final class SvgPicture {
     Document document = document();
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment(null);
-    context.setPrecision(3);
+    context.setPrecision(2);
+    context.setImageHandler(new InlineImages());
     SVGGraphics2D svg = new SVGGraphics2D(context, false);
     page.marks().forEach(m -> PngPicture.mark(svg, m));
     Element root = svg.getRoot();
