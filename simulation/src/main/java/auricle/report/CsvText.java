@@ -1,17 +1,27 @@
 package auricle.report;
 
-import java.util.ArrayList;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+import org.jspecify.annotations.Nullable;
 
 /** A table as CSV (RFC 4180): numbers in full precision, an empty cell where there is none. */
 final class CsvText {
   private final StringBuilder text = new StringBuilder();
+  private final CSVPrinter printer;
   private final int columns;
 
   /** A table of these columns. */
   CsvText(List<String> columns) {
     this.columns = columns.size();
-    add(new ArrayList<>(columns));
+    try {
+      this.printer = new CSVPrinter(text, CSVFormat.RFC4180);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    print(columns);
   }
 
   /**
@@ -23,23 +33,24 @@ final class CsvText {
     if (cells.size() != columns) {
       throw new IllegalArgumentException(cells.size() + " cells for " + columns + " columns");
     }
-    add(cells);
+    print(cells);
   }
 
-  private void add(List<Object> cells) {
-    for (int i = 0; i < cells.size(); i++) {
-      text.append(i == 0 ? "" : ",").append(cell(cells.get(i)));
+  private void print(List<?> cells) {
+    try {
+      for (Object value : cells) {
+        printer.print(cell(value));
+      }
+      printer.println();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    text.append("\r\n");
   }
 
-  private static String cell(Object value) {
-    if (value instanceof Double number) {
-      return Double.isFinite(number) ? number.toString() : "";
-    }
-    String words = value.toString();
-    boolean plain = words.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return plain ? words : '"' + words.replace("\"", "\"\"") + '"';
+  /** The printer leaves a cell empty for null; an empty text it may put in quotes. */
+  private static @Nullable Object cell(Object value) {
+    boolean none = value instanceof Double number && !Double.isFinite(number);
+    return none || value.equals("") ? null : value;
   }
 
   @Override

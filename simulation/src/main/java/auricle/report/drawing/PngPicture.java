@@ -11,6 +11,7 @@ import java.io.IOException;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
@@ -23,6 +24,9 @@ public final class PngPicture {
   private static final String NATIVE = "javax_imageio_png_1.0";
   private static final double MM_PER_INCH = 25.4;
   static final double HALO = 0.28;
+
+  /** Packing less takes half the time and makes files a tenth larger. */
+  private static final float QUICK = 0.8f;
 
   private PngPicture() {}
 
@@ -37,12 +41,15 @@ public final class PngPicture {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
     try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
       BufferedImage image = draw(page, dotsPerMm);
+      ImageWriteParam quick = writer.getDefaultWriteParam();
+      quick.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      quick.setCompressionQuality(QUICK);
       IIOMetadata size =
           writer.getDefaultImageMetadata(
-              new ImageTypeSpecifier(image), writer.getDefaultWriteParam());
+              new ImageTypeSpecifier(image), quick);
       size.mergeTree(NATIVE, resolution(dotsPerMm));
       writer.setOutput(out);
-      writer.write(new IIOImage(image, null, size));
+      writer.write(null, new IIOImage(image, null, size), quick);
     } catch (IIOInvalidTreeException e) {
       throw new IllegalStateException("PNG keeps a resolution", e);
     } finally {
