@@ -56,8 +56,7 @@ final class EarShapes {
     }
     fields.add(new FieldData("thickness_mm", 1, doubles(thickness)));
     fields.add(new FieldData("normal", 3, doubles(normals)));
-    return VtuWriter.write(
-        new ShellSnapshot(doubles(points), triangles, fields, List.of()), note);
+    return VtuWriter.write(new ShellSnapshot(doubles(points), triangles, fields, List.of()), note);
   }
 
   /** Name of a field in files, with its unit. */

@@ -4,6 +4,8 @@ import auricle.anatomy.Level;
 import auricle.measurement.Figure;
 import auricle.plan.Range;
 import auricle.plan.Target;
+import auricle.report.picture.LevelFigures;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -24,25 +26,12 @@ final class Targets {
           Figure.HIDDEN_HELIX_LENGTH,
           Figure.BOWL_DEPTH);
 
-  private static final Map<Level, Figure> DISTANCES =
-      Map.of(
-          Level.UPPER, Figure.HELIX_MASTOID_UPPER,
-          Level.MIDDLE, Figure.HELIX_MASTOID_MIDDLE,
-          Level.LOWER, Figure.HELIX_MASTOID_LOWER,
-          Level.LOBULE, Figure.LOBULE_MASTOID);
-
   private Targets() {}
 
   /** The ranges aimed at, by figure. */
   static Map<Figure, Range> of(Target target) {
     Map<Figure, Range> ranges = new EnumMap<>(Figure.class);
-    DISTANCES.forEach(
-        (level, figure) -> {
-          Range range = target.helixMastoid_mm().get(level);
-          if (range != null) {
-            ranges.put(figure, range);
-          }
-        });
+    target.helixMastoid_mm().forEach((level, r) -> ranges.put(LevelFigures.distance(level), r));
     ranges.put(Figure.FOLD_ANGLE_UPPER, target.foldAngleUpper_deg());
     ranges.put(Figure.FOLD_ANGLE_MIDDLE, target.foldAngleMiddle_deg());
     ranges.put(Figure.AURICULOCEPHALIC_ANGLE, target.auriculocephalicAngle_deg());
@@ -60,12 +49,16 @@ final class Targets {
     if (beyond == 0) {
       return "as wanted";
     }
-    if (DISTANCES.containsValue(figure)) {
+    if (isDistance(figure)) {
       return by + (beyond > 0 ? " too far out" : " too far back");
     }
     if (figure == Figure.HELICAL_SHOW_UPPER) {
       return by + (beyond > 0 ? " too much" : " too little");
     }
     return by + (beyond > 0 ? " too open" : " too tight");
+  }
+
+  private static boolean isDistance(Figure figure) {
+    return Arrays.stream(Level.values()).map(LevelFigures::distance).anyMatch(figure::equals);
   }
 }

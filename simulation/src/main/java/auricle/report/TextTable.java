@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** A table in plain text: the first column to the left, the others as they ask, two spaces apart. */
+/**
+ * A table in plain text: the first column to the left, the others as they ask, two spaces apart.
+ */
 final class TextTable {
   private final List<List<String>> rows = new ArrayList<>();
   private final String sides;

@@ -44,9 +44,7 @@ public final class PngPicture {
       ImageWriteParam quick = writer.getDefaultWriteParam();
       quick.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
       quick.setCompressionQuality(QUICK);
-      IIOMetadata size =
-          writer.getDefaultImageMetadata(
-              new ImageTypeSpecifier(image), quick);
+      IIOMetadata size = writer.getDefaultImageMetadata(new ImageTypeSpecifier(image), quick);
       size.mergeTree(NATIVE, resolution(dotsPerMm));
       writer.setOutput(out);
       writer.write(null, new IIOImage(image, null, size), quick);

@@ -41,7 +41,8 @@ public final class CourseChart {
       double top = Sheet.TOP + (i / 3) * ROW;
       Figure figure = FIGURES.get(i);
       Range target = targets.get(figure);
-      new CoursePanel(page, figure, story, points, left + 9, top, PANEL - 14, ROW - 22).draw(target);
+      new CoursePanel(page, figure, story, points, left + 9, top, PANEL - 14, ROW - 22)
+          .draw(target);
     }
     return page;
   }

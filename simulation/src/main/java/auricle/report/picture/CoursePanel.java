@@ -50,7 +50,8 @@ final class CoursePanel {
     page.label(label, left, top - 6.5, Sheet.TEXT.inBold());
     loss(before);
     if (target != null) {
-      page.box(left, axis.at(target.low()), left + width, axis.at(target.high()), SectionPanel.TARGET);
+      page.box(
+          left, axis.at(target.low()), left + width, axis.at(target.high()), SectionPanel.TARGET);
     }
     axes(axis);
     page.line(left, axis.at(before), left + width, axis.at(before), SectionPanel.BEFORE);

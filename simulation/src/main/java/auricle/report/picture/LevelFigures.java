@@ -6,7 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /** Which figures belong to which level. */
-final class LevelFigures {
+public final class LevelFigures {
   private static final Map<Level, Figure> DISTANCES =
       Map.copyOf(
           new EnumMap<>(
@@ -19,7 +19,7 @@ final class LevelFigures {
   private LevelFigures() {}
 
   /** The distance from the mastoid plane at a level. */
-  static Figure distance(Level level) {
+  public static Figure distance(Level level) {
     Figure figure = DISTANCES.get(level);
     if (figure == null) {
       throw new IllegalArgumentException("no distance at " + level);

@@ -34,7 +34,8 @@ final class SectionScale {
     double top = 1;
     for (Level level : Level.values()) {
       for (Moment moment : List.of(story.before(), story.after())) {
-        for (EarCut.Place p : pieces(moment.shape(), level).stream().flatMap(List::stream).toList()) {
+        for (EarCut.Place p :
+            pieces(moment.shape(), level).stream().flatMap(List::stream).toList()) {
           front = Math.max(front, p.anterior_mm() + 1);
           back = Math.min(back, p.anterior_mm() - 1);
           top = Math.max(top, p.lateral_mm() + 1);

@@ -78,7 +78,8 @@ public final class StepChart {
     targets();
     y += 3;
     String key = "Bars: change of the distance from the mastoid plane in this step, mm; ";
-    page.label(key + "− towards the head, + away from it.", Sheet.MARGIN, y, Sheet.SMALL.in(Ink.GREY));
+    page.label(
+        key + "− towards the head, + away from it.", Sheet.MARGIN, y, Sheet.SMALL.in(Ink.GREY));
   }
 
   private double middle(Level level) {
@@ -118,7 +119,10 @@ public final class StepChart {
     }
     for (int i = 0; i < NUMBERS.size(); i++) {
       page.label(
-          Words.number(NUMBERS.get(i).of(state.measures())), middle(i), y - row / 2 + 1.2, style.centred());
+          Words.number(NUMBERS.get(i).of(state.measures())),
+          middle(i),
+          y - row / 2 + 1.2,
+          style.centred());
     }
   }
 
@@ -173,8 +177,7 @@ public final class StepChart {
       }
     }
     List<Range> angles =
-        List.of(
-            target.foldAngleUpper_deg(), target.foldAngleMiddle_deg(), target.helicalShow_mm());
+        List.of(target.foldAngleUpper_deg(), target.foldAngleMiddle_deg(), target.helicalShow_mm());
     for (int i = 0; i < angles.size(); i++) {
       Range range = angles.get(i);
       page.label(Words.range(range.low(), range.high()), middle(i), y - row / 2 + 1.2, style);

@@ -27,10 +27,10 @@ final class Words {
 
   /** A range without needless decimals. */
   static String range(double low, double high) {
-    return short_(low) + "–" + short_(high);
+    return trimmed(low) + "–" + trimmed(high);
   }
 
-  private static String short_(double value) {
+  private static String trimmed(double value) {
     return number(value).replaceAll("\\.0$", "");
   }
 

@@ -99,9 +99,7 @@ public final class PaperEar {
       u[k] = points[b + k] - points[a + k];
       w[k] = points[d + k] - points[c + k];
     }
-    double[] n = {
-      w[1] * u[2] - w[2] * u[1], w[2] * u[0] - w[0] * u[2], w[0] * u[1] - w[1] * u[0]
-    };
+    double[] n = {w[1] * u[2] - w[2] * u[1], w[2] * u[0] - w[0] * u[2], w[0] * u[1] - w[1] * u[0]};
     double length = Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
     for (int k = 0; k < 3; k++) {
       normals[vertex(i, j) + k] = (float) (n[k] / length);
@@ -176,8 +174,13 @@ public final class PaperEar {
   static List<StepRow> steps() {
     List<StepRow> rows = new ArrayList<>();
     String[] names = {
-      "before", "posterior scoring", "upper fold suture", "middle fold suture", "lower fold suture",
-      "bowl strip with a name that is far too long for its column", "lobule suture"
+      "before",
+      "posterior scoring",
+      "upper fold suture",
+      "middle fold suture",
+      "lower fold suture",
+      "bowl strip with a name that is far too long for its column",
+      "lobule suture"
     };
     for (int i = 0; i < names.length; i++) {
       rows.add(new StepRow(names[i], moment(140 - 7 * i).measures(), i != 5));

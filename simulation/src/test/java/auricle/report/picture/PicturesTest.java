@@ -21,7 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every picture, of a right and a left ear, in equilibrium and not, with few steps and with many. */
+/**
+ * Every picture, of a right and a left ear, in equilibrium and not, with few steps and with many.
+ */
 class PicturesTest {
   private static final String FAILURE =
       "step 'middle fold suture': the forces could not be brought into balance after 40 iterations";
@@ -65,8 +67,7 @@ class PicturesTest {
     List<Mark.Label> labels = page.labels();
     for (int i = 0; i < labels.size(); i++) {
       for (int j = 0; j < i; j++) {
-        Rectangle2D common =
-            Page.box(labels.get(i)).createIntersection(Page.box(labels.get(j)));
+        Rectangle2D common = Page.box(labels.get(i)).createIntersection(Page.box(labels.get(j)));
         boolean apart = common.getWidth() <= 0.05 || common.getHeight() <= 0.35;
         assertTrue(apart, labels.get(i).text() + " on " + labels.get(j).text());
       }
@@ -136,7 +137,13 @@ class PicturesTest {
     double upper = story.after().measures().helixMastoidUpper_mm();
     double longest =
         page.marks().stream()
-            .filter(m -> m instanceof Mark.Line l && l.pen().equals(new auricle.report.drawing.Pen(auricle.report.drawing.Ink.BLUE, 0.35)))
+            .filter(
+                m ->
+                    m instanceof Mark.Line l
+                        && l.pen()
+                            .equals(
+                                new auricle.report.drawing.Pen(
+                                    auricle.report.drawing.Ink.BLUE, 0.35)))
             .map(m -> ((Mark.Line) m).path().getBounds2D())
             .filter(b -> b.getWidth() == 0)
             .mapToDouble(Rectangle2D::getHeight)
