@@ -2,7 +2,6 @@ package auricle.cli;
 
 import auricle.analysis.AnalysisResult;
 import auricle.diagnostics.BadInputException;
-import auricle.diagnostics.Finding;
 import auricle.modelfile.LoadedModel;
 import auricle.modelfile.ModelReader;
 import auricle.modelfile.ModelSchema;
@@ -10,7 +9,6 @@ import auricle.report.CheckTable;
 import auricle.report.UseNotice;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
@@ -79,15 +77,9 @@ final class AnalyseCommand implements Callable<Integer> {
     try {
       return analyse(output);
     } catch (BadInputException e) {
-      return refuse(e.findings());
+      FindingLines.print(e.findings(), spec.commandLine().getErr());
+      return ExitCode.BAD_INPUT;
     }
-  }
-
-  private int refuse(List<Finding> findings) {
-    PrintWriter err = spec.commandLine().getErr();
-    findings.forEach(f -> err.println((f.isError() ? "error: " : "warning: ") + f.line()));
-    err.flush();
-    return ExitCode.BAD_INPUT;
   }
 
   private int analyse(PrintWriter output) throws Exception {

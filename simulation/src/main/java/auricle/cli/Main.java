@@ -48,6 +48,7 @@ public final class Main {
     reading.setDaemon(true);
     reading.start();
     CommandLine line = new CommandLine(new Main());
+    line.addSubcommand(new CheckCommand());
     line.addSubcommand(new AnalyseCommand(schema));
     line.addSubcommand(new VerifyCommand(schema));
     line.setExecutionExceptionHandler(new ProgramErrors());

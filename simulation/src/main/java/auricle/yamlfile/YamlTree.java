@@ -24,7 +24,9 @@ import tools.jackson.dataformat.yaml.YAMLParser;
  * that stand twice, aliases, numbers that are not finite, several documents in one file.
  */
 final class YamlTree {
-  private static final Pattern MARK = Pattern.compile("\\s+in reader, line \\d+, column \\d+:.*");
+  private static final Pattern MARK =
+      Pattern.compile("\\s+in reader, line (\\d+), column (\\d+):.*");
+  private static final Pattern INNER = Pattern.compile("\\(java[^)]*\\) ");
   private static final int DEEPEST = 60;
   private static final double LARGEST_EXACT = 1e15;
 
@@ -143,13 +145,24 @@ final class YamlTree {
   }
 
   private static Finding syntax(JacksonException e, Places places) {
-    @Nullable TokenStreamLocation at = e.getLocation();
-    String where = at == null ? places.at(1, 1) : places.at(at.getLineNr(), at.getColumnNr());
     return Finding.error(
-        where,
+        place(e, places),
         "text that is not YAML: " + problem(e.getOriginalMessage()),
         "YAML",
         "Look for a missing bracket, quote or colon, a tab, or a number like .nan.");
+  }
+
+  /** The last place that the parser's words name, else the place of the token before. */
+  private static String place(JacksonException e, Places places) {
+    @Nullable TokenStreamLocation at = e.getLocation();
+    String where = at == null ? places.at(1, 1) : places.at(at.getLineNr(), at.getColumnNr());
+    for (String line : e.getOriginalMessage().lines().toList()) {
+      Matcher mark = MARK.matcher(line);
+      if (mark.matches()) {
+        where = places.at(Integer.parseInt(mark.group(1)), Integer.parseInt(mark.group(2)));
+      }
+    }
+    return where;
   }
 
   /** The parser's own words without its sketch of the line. */
@@ -162,6 +175,6 @@ final class YamlTree {
         words.append(words.isEmpty() ? "" : ", ").append(line.strip());
       }
     }
-    return words.toString();
+    return INNER.matcher(words).replaceAll("");
   }
 }
