@@ -2,6 +2,7 @@ package auricle.cli;
 
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
+import auricle.material.MaterialTables;
 import auricle.report.UseNotice;
 import auricle.scenario.LoadedScenario;
 import auricle.scenario.Scenario;
@@ -36,6 +37,12 @@ final class CheckCommand implements Callable<Integer> {
   @Option(names = "--schema", description = "Prints the JSON Schema of scenario files and ends.")
   private boolean printSchema;
 
+  @Option(
+      names = "--tables",
+      paramLabel = "DIR",
+      description = "Folder with material tables of your own that go before ours.")
+  private List<Path> tables = new ArrayList<>();
+
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
@@ -50,7 +57,15 @@ final class CheckCommand implements Callable<Integer> {
       spec.commandLine().getErr().println("Give a scenario file; see --help.");
       return ExitCode.BAD_INPUT;
     }
-    ScenarioReader reader = new ScenarioReader(ScenarioSchema.load());
+    try {
+      return checkAll(new ScenarioReader(ScenarioSchema.load(), MaterialTables.load(tables)), out);
+    } catch (BadInputException e) {
+      FindingLines.print(e.findings(), spec.commandLine().getErr());
+      return ExitCode.BAD_INPUT;
+    }
+  }
+
+  private int checkAll(ScenarioReader reader, PrintWriter out) {
     boolean usable = true;
     for (Path file : files) {
       usable &= check(reader, file, out);

@@ -1,18 +1,21 @@
 package auricle.plan;
 
+import auricle.anatomy.EarMeasurements;
+import auricle.material.TissueKeys;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * Which tissue the ear is made of: rows of the material tables by what they are for, numbers that
- * take the place of the rows' own, and a press at the bedside that the stiffness has to meet. What
- * is not named is the standard tissue for the age.
+ * Which tissue the ear is made of: rows of the material tables that are not the standard ones,
+ * numbers that take the place of the rows' own, and a press at the bedside that the stiffness has
+ * to meet. What is not named is the standard tissue for the age.
  *
- * @param rows row of a table by what it is for, such as {@code cartilage} or {@code relaxation}
- * @param overrides numbers in the place of the tables', by key with unit, such as {@code
- *     cartilage_young_mpa}
+ * @param rows name of a variant by the key of the row, such as {@code cartilage.modulus_mpa →
+ *     indentation}
+ * @param overrides numbers in the place of the tables', by the key of the row, in its unit
  * @param press a press at the bedside, if one was made
  */
 public record TissueChoice(
@@ -32,10 +35,16 @@ public record TissueChoice(
     return new TissueChoice(Map.of(), Map.of(), Optional.empty());
   }
 
-  /** With another row. */
-  public TissueChoice withRow(String role, String row) {
+  /** What the material tables are asked for an ear of this tissue. */
+  public TissueKeys keys(EarMeasurements ear) {
+    return new TissueKeys(
+        rows, overrides, ear.age_years(), OptionalDouble.of(ear.cartilageThickness_mm()));
+  }
+
+  /** With another variant of a row. */
+  public TissueChoice withRow(String key, String variant) {
     Map<String, String> changed = new TreeMap<>(rows);
-    changed.put(role, row);
+    changed.put(key, variant);
     return new TissueChoice(changed, overrides, press);
   }
 

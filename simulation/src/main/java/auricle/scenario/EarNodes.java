@@ -28,7 +28,7 @@ final class EarNodes {
 
   static ObjectNode tissue(TissueChoice tissue) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    tissue.rows().forEach((key, row) -> node.put(key, row.substring(row.indexOf('@') + 1)));
+    tissue.rows().forEach(node::put);
     tissue.overrides().forEach((key, value) -> number(node, key, value));
     return node;
   }

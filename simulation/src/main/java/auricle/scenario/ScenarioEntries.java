@@ -3,6 +3,7 @@ package auricle.scenario;
 import auricle.anatomy.Side;
 import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
+import auricle.material.MaterialTables;
 import auricle.yamlfile.Entry;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,14 +13,17 @@ import java.util.Locale;
 final class ScenarioEntries {
   private final Entry root;
   private final boolean sound;
+  private final MaterialTables tables;
   private final Findings findings = new Findings();
 
   /**
    * @param root of the tree, without what the schema objects to
    * @param objections of the schema
+   * @param tables that tissue and threads are looked up in
    */
-  ScenarioEntries(Entry root, List<Finding> objections) {
+  ScenarioEntries(Entry root, List<Finding> objections, MaterialTables tables) {
     this.root = root;
+    this.tables = tables;
     this.sound = objections.stream().noneMatch(Finding::isError);
   }
 
@@ -31,7 +35,11 @@ final class ScenarioEntries {
   Scenario scenario() {
     List<ScenarioEar> ears = new ArrayList<>();
     for (EarPart part : parts()) {
-      ears.add(new EarEntries(part, sound, findings).ear());
+      ScenarioEar ear = new EarEntries(part, sound, findings).ear();
+      new TissueCheck(tables, part.at())
+          .findings(ear.ear())
+          .forEach(f -> findings.add(part.settle(f)));
+      ears.add(ear);
     }
     List<Moment> times =
         root.items("times").stream().flatMap(e -> Moment.time(e.string()).stream()).toList();

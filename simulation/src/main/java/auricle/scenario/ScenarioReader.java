@@ -3,6 +3,7 @@ package auricle.scenario;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
+import auricle.material.MaterialTables;
 import auricle.yamlfile.YamlFile;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,12 +16,20 @@ public final class ScenarioReader {
   private static final int LARGEST_MB = 1;
 
   private final ScenarioSchema schema;
+  private final MaterialTables tables;
 
   /**
    * @param schema the schema to check against
+   * @param tables the material tables that tissue and threads are looked up in
    */
-  public ScenarioReader(ScenarioSchema schema) {
+  public ScenarioReader(ScenarioSchema schema, MaterialTables tables) {
     this.schema = schema;
+    this.tables = tables;
+  }
+
+  /** A reader with the schema and the tables that come with the program. */
+  public static ScenarioReader shipped() {
+    return new ScenarioReader(ScenarioSchema.load(), MaterialTables.shipped());
   }
 
   /**
@@ -42,7 +51,7 @@ public final class ScenarioReader {
   public LoadedScenario read(String name, String text) throws BadInputException {
     YamlFile file = YamlFile.open(name, text, schema.schema(), Identity::look);
     stopIfAnotherFormat(file);
-    ScenarioEntries entries = new ScenarioEntries(file.root(), file.findings());
+    ScenarioEntries entries = new ScenarioEntries(file.root(), file.findings(), tables);
     Scenario scenario = entries.scenario();
     Findings findings = new Findings();
     findings.addAll(file.findings());

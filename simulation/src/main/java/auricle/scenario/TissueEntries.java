@@ -22,7 +22,7 @@ final class TissueEntries {
         if (value.node().isNumber()) {
           overrides.put(key, value.node().asDouble());
         } else {
-          rows.put(key, key + "@" + value.string());
+          rows.put(key, value.string());
         }
       }
     }

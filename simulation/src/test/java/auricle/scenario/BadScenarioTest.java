@@ -46,7 +46,7 @@ class BadScenarioTest {
         ear: {fold_angle_upper_deg: 130}
       """;
 
-  private static final ScenarioReader READER = new ScenarioReader(ScenarioSchema.load());
+  private static final ScenarioReader READER = ScenarioReader.shipped();
 
   private static List<Finding> findings(String text) {
     return assertThrows(BadInputException.class, () -> READER.read("s.yaml", text)).findings();
@@ -112,6 +112,10 @@ class BadScenarioTest {
         "[10, 14]|[10]|line 10 column 10, target.helix_mastoid_upper_mm|at least 2",
         "12 months]|12 moons]|line 11 column 16, times[1]|a number and days, weeks, months or years",
         "cartilage.modulus_mpa: 2.5|cartilage.modulus_mpa: [1]|line 4 column 10|a number or a text",
+        "cartilage.modulus_mpa: 2.5|cartilage.modulus_mpa: 2500|line 4 column 10, tissue.cartilage.modulus_mpa|another unit",
+        "cartilage.modulus_mpa: 2.5|cartilage.modulus_mpa: soft|line 4 column 10, tissue.cartilage.modulus_mpa|septum_dynamic",
+        "cartilage.modulus_mpa: 2.5|cartilage.moduls_mpa: 2.5|line 4 column 10, tissue.cartilage.moduls_mpa|modulus_mpa",
+        "level_percent: 75|level_percent: 75, thread: polyester_40|line 8 column 51, plan[1].fold_suture.thread|polyester_4_0",
         "change_of: fold_angle_upper_deg|change_of: fold_angle_uper_deg|line 15 column 8|'fold_angle_upper_deg'",
         "to: upper|to: uper|line 15 column 41, expected.figures[0].to|'upper'",
         "to: upper|at: upper|line 15 column 41, expected.figures[0].at|'from' and 'to'",
@@ -154,7 +158,7 @@ class BadScenarioTest {
     assertOne("- 1\n- 2\n", "line 1 column 1", "keys below it");
     assertOne(GOOD.replace("  - scoring", "\t- scoring"), "line 7", "not YAML", "tab");
     assertOne(GOOD + "title: another\n", "line 16 column 1", "second time");
-    assertOne(GOOD + "---\na: 1\n", "line 16", "second document");
+    assertOne(GOOD + "---\na: 1\n", "line 17", "second document");
   }
 
   @Test

@@ -20,7 +20,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ScenarioReaderTest {
-  private static final ScenarioReader READER = new ScenarioReader(ScenarioSchema.load());
+  private static final ScenarioReader READER = ScenarioReader.shipped();
 
   private static Scenario read(String text) throws BadInputException {
     return READER.read("s.yaml", text).scenario();
@@ -122,7 +122,7 @@ class ScenarioReaderTest {
             format: auricle-scenario/1
             title: Two ears
             ear: {based_on: normal_child, height_mm: 58, fold_angle_upper_deg: 130}
-            tissue: {cartilage.modulus_mpa: 2, relaxation.weeks.fraction: low}
+            tissue: {cartilage.modulus_mpa: 2, bite.4_0.tear_through_n: taper}
             target: {helix_mastoid_upper_mm: [9, 13], side_difference_mm: 2}
             plan: [{fold_suture: {name: s, level_percent: 75, tie: {gap_mm: 6}}}]
             expected: {converged: true, cautions: [a]}
@@ -147,7 +147,7 @@ class ScenarioReaderTest {
     assertEquals(1, left.plan().operations().size());
     assertEquals(Map.of("cartilage.modulus_mpa", 3.0), left.tissue().overrides());
     assertEquals(
-        Map.of("relaxation.weeks.fraction", "relaxation.weeks.fraction@low"), left.tissue().rows());
+        Map.of("bite.4_0.tear_through_n", "taper"), left.tissue().rows());
     assertEquals(Range.of(8, 12), right.target().helixMastoid_mm().get(auricle.anatomy.Level.UPPER));
     assertEquals(2, right.target().sideDifference_mm());
     assertEquals(List.of("a", "b"), pair.ear(Side.LEFT).orElseThrow().expected().cautions());

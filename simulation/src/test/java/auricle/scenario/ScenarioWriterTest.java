@@ -39,13 +39,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ScenarioWriterTest {
-  private static final ScenarioReader READER = new ScenarioReader(ScenarioSchema.load());
+  private static final ScenarioReader READER = ScenarioReader.shipped();
 
   /** One operation of every kind, with doses that are not the usual ones. */
   static List<Operation> everyKind() {
     List<Operation> usual =
         List.of(
-            FoldSuture.square("short: form", 71.3, 4.25, -3.5, 13.7, new Tie.Gap(6.5), "a"),
+            FoldSuture.square("short: form", 71.3, 4.25, -3.5, 13.7, new Tie.Gap(6.5), "polyester_4_0"),
             new FoldSuture(
                 "four bites",
                 false,
@@ -54,12 +54,12 @@ class ScenarioWriterTest {
                 new Bite(78, -3),
                 new Bite(66, -4.5),
                 new Tie.Tension(0.7),
-                "b"),
+                "polypropylene_3_0"),
             Scoring.usual("cuts").withFace(Face.ANTERIOR),
             FullThicknessIncision.usual("through"),
             BowlStrip.usual("strip"),
-            ConchaMastoidSuture.usual("mastoid", new Tie.Tension(0.35), "c"),
-            LobuleSuture.usual("lobule", new Tie.Gap(7.25), "d"),
+            ConchaMastoidSuture.usual("mastoid", new Tie.Tension(0.35), "polyamide_4_0"),
+            LobuleSuture.usual("lobule", new Tie.Gap(7.25), "polydioxanone_5_0"),
             CaudaExcision.usual("cauda"),
             SkinStrip.usual("skin"),
             RimWedge.usual("wedge"),
@@ -77,7 +77,7 @@ class ScenarioWriterTest {
         EarMeasurements.normalAdult().withSide(Side.LEFT).withHeight_mm(59.7),
         TissueChoice.standard()
             .withOverride("cartilage.modulus_mpa", 2.5)
-            .withRow("relaxation.weeks.fraction", "relaxation.weeks.fraction@low")
+            .withRow("bite.4_0.tear_through_n", "taper")
             .withPress(new PressTest(80, 8.5, 0.11)),
         new Plan(everyKind()),
         new Target(
