@@ -5,7 +5,6 @@ import java.util.Optional;
 /**
  * One number that should come out, and what it should be.
  *
- * @param at JSON pointer of the expectation
  * @param kind what number is meant
  * @param subject key of a measurement, or name of the step that ties the thread
  * @param from where a change begins
@@ -18,7 +17,6 @@ import java.util.Optional;
  * @param because why it is expected
  */
 public record Expectation(
-    String at,
     Kind kind,
     String subject,
     Moment from,

@@ -68,7 +68,6 @@ final class ExpectedEntries {
   private static Expectation read(Entry e, Expectation.Kind kind) {
     boolean change = kind == Expectation.Kind.CHANGE;
     return new Expectation(
-        e.at(),
         kind,
         e.text(kind.key()),
         Moment.of(e.text("from", "before")),
