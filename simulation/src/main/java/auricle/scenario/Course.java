@@ -9,6 +9,9 @@ interface Course {
   /** Whether every step found its equilibrium. */
   boolean converged();
 
+  /** Whether times after the operation were rehearsed too. */
+  boolean timed();
+
   /** Keys of the cautions raised. */
   Set<String> cautions();
 

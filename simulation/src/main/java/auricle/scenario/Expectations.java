@@ -19,7 +19,10 @@ public final class Expectations {
     this.other = other;
   }
 
-  /** Every expectation of an ear, met or not. */
+  /**
+   * Every expectation of an ear, met or not; where no time after the operation was rehearsed, those
+   * of such times are left out.
+   */
   static List<ExpectationResult> check(ScenarioEar ear, Course own, Optional<Course> other) {
     Expectations expectations = new Expectations(ear.side(), own, other);
     List<ExpectationResult> results = new ArrayList<>();
@@ -27,7 +30,9 @@ public final class Expectations {
     results.add(expectations.equilibrium(expected.converged()));
     expected.cautions().forEach(c -> results.add(expectations.caution(c, true)));
     expected.noCautions().forEach(c -> results.add(expectations.caution(c, false)));
-    expected.figures().forEach(x -> results.addAll(expectations.figure(x)));
+    expected.figures().stream()
+        .filter(x -> own.timed() || !(x.from().isTime() || x.to().isTime()))
+        .forEach(x -> results.addAll(expectations.figure(x)));
     return List.copyOf(results);
   }
 

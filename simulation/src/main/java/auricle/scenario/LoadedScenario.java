@@ -1,8 +1,10 @@
 package auricle.scenario;
 
+import auricle.anatomy.Side;
 import auricle.diagnostics.Finding;
 import auricle.yamlfile.YamlFile;
 import java.util.List;
+import java.util.Locale;
 
 /** A scenario with the file it came from, so that later findings can name line and column. */
 public final class LoadedScenario {
@@ -36,8 +38,18 @@ public final class LoadedScenario {
     return warnings;
   }
 
-  /** Findings whose places are pointers into the scenario, with lines and columns instead. */
-  public List<Finding> locate(List<Finding> findings) {
-    return file.locate(findings);
+  /**
+   * Findings about one ear whose places are JSON pointers below it, such as {@code
+   * /plan/0/scoring/depth_fraction}, with lines and columns instead.
+   */
+  public List<Finding> locate(Side side, List<Finding> findings) {
+    String name = side.name().toLowerCase(Locale.ROOT);
+    String key = file.root().has(name) ? name : "";
+    EarPart part = new EarPart(file.root(), key, side);
+    return file.locate(
+        findings.stream()
+            .map(f -> f.where().startsWith("/") ? f.at(part.at() + f.where()) : f)
+            .map(part::settle)
+            .toList());
   }
 }

@@ -14,7 +14,11 @@ import org.junit.jupiter.api.Test;
 
 class ExpectationsTest {
   /** Upper 20, after the suture 14, after all 12, at a year 14; middle 20, 19, 18, 18. */
-  private record Made(double factor) implements Course {
+  private record Made(double factor, boolean timed) implements Course {
+    Made(double factor) {
+      this(factor, true);
+    }
+
     private static final Map<String, Double> UPPER =
         Map.of("before", 20.0, "s", 14.0, "after", 12.0, "12 months", 14.0);
     private static final Map<String, Double> MIDDLE =
@@ -127,6 +131,18 @@ class ExpectationsTest {
       assertFalse(one(asked).met(), asked);
       assertEquals("nothing", one(asked).foundWords());
     }
+  }
+
+  @Test
+  void timesThatWereNotRehearsedAreLeftOut() throws Exception {
+    ScenarioEar ear =
+        ScenarioReader.shipped()
+            .read("s.yaml", BadScenarioTest.GOOD.replace("to: upper", "to: 12 months"))
+            .scenario()
+            .ears()
+            .get(0);
+    assertEquals(3, Expectations.check(ear, new Made(1), Optional.empty()).size());
+    assertEquals(2, Expectations.check(ear, new Made(1, false), Optional.empty()).size());
   }
 
   @Test
