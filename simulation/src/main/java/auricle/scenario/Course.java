@@ -1,5 +1,6 @@
 package auricle.scenario;
 
+import auricle.assessment.CautionKind;
 import auricle.measurement.Figure;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -12,8 +13,8 @@ interface Course {
   /** Whether times after the operation were rehearsed too. */
   boolean timed();
 
-  /** Keys of the cautions raised. */
-  Set<String> cautions();
+  /** The cautions raised. */
+  Set<CautionKind> cautions();
 
   /** A measurement at a moment, in its unit; empty if the rehearsal has no such moment. */
   OptionalDouble figure(Figure figure, Moment moment);

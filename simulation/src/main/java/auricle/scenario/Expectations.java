@@ -1,6 +1,7 @@
 package auricle.scenario;
 
 import auricle.anatomy.Side;
+import auricle.assessment.CautionKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -49,9 +50,9 @@ public final class Expectations {
     return converged ? "found" : "not found";
   }
 
-  private ExpectationResult caution(String key, boolean expected) {
-    boolean raised = own.cautions().contains(key);
-    return words("caution '" + key + "'", raised(expected), raised(raised));
+  private ExpectationResult caution(CautionKind kind, boolean expected) {
+    boolean raised = own.cautions().contains(kind);
+    return words("caution '" + kind.key() + "'", raised(expected), raised(raised));
   }
 
   private static String raised(boolean raised) {

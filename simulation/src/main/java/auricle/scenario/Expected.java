@@ -1,17 +1,22 @@
 package auricle.scenario;
 
+import auricle.assessment.CautionKind;
 import java.util.List;
 
 /**
  * What should come out of the rehearsal of an ear.
  *
  * @param converged whether every step should find its equilibrium
- * @param cautions keys of cautions that should be raised
- * @param noCautions keys of cautions that should not be raised
+ * @param cautions that should be raised
+ * @param noCautions that should not be raised
  * @param figures what should be measured
  */
 public record Expected(
-    boolean converged, List<String> cautions, List<String> noCautions, List<Expectation> figures) {
+    
+    boolean converged,
+    List<CautionKind> cautions,
+    List<CautionKind> noCautions,
+    List<Expectation> figures) {
   /** Nothing but equilibrium. */
   public static final Expected NONE = new Expected(true, List.of(), List.of(), List.of());
 

@@ -1,5 +1,6 @@
 package auricle.scenario;
 
+import auricle.assessment.CautionKind;
 import auricle.diagnostics.Finding;
 import auricle.diagnostics.NearestName;
 import auricle.measurement.Figure;
@@ -19,6 +20,9 @@ final class ExpectedEntries {
   private static final List<String> FIGURES =
       Arrays.stream(Figure.values()).map(Figure::key).toList();
 
+  private static final List<String> CAUTIONS =
+      Arrays.stream(CautionKind.values()).map(CautionKind::key).toList();
+
   private final Plan plan;
   private final boolean sound;
   private final Consumer<Finding> findings;
@@ -33,20 +37,26 @@ final class ExpectedEntries {
   }
 
   Expected expected(List<Entry> blocks) {
-    List<String> cautions = new ArrayList<>();
-    List<String> noCautions = new ArrayList<>();
+    List<CautionKind> cautions = new ArrayList<>();
+    List<CautionKind> noCautions = new ArrayList<>();
     List<Expectation> figures = new ArrayList<>();
     boolean converged = true;
     for (Entry block : blocks) {
       converged = block.has("converged") ? block.flag("converged") : converged;
-      block.items("cautions").forEach(e -> cautions.add(e.string()));
-      block.items("no_cautions").forEach(e -> noCautions.add(e.string()));
+      cautions.addAll(cautions(block, "cautions"));
+      noCautions.addAll(cautions(block, "no_cautions"));
       block.items("figures").stream()
           .filter(e -> e.node().isObject())
           .flatMap(e -> expectation(e).stream())
           .forEach(figures::add);
     }
     return new Expected(converged, cautions, noCautions, figures);
+  }
+
+  private List<CautionKind> cautions(Entry block, String key) {
+    List<Entry> items = block.items(key).stream().filter(e -> e.node().isString()).toList();
+    items.forEach(e -> known(e, e.string(), CAUTIONS, "a caution"));
+    return items.stream().flatMap(e -> CautionKind.ofKey(e.string()).stream()).toList();
   }
 
   private Optional<Expectation> expectation(Entry e) {

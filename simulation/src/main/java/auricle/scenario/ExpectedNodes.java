@@ -14,8 +14,8 @@ final class ExpectedNodes {
     if (!expected.converged()) {
       node.put("converged", false);
     }
-    expected.cautions().forEach(c -> node.withArray("/cautions").add(c));
-    expected.noCautions().forEach(c -> node.withArray("/no_cautions").add(c));
+    expected.cautions().forEach(c -> node.withArray("/cautions").add(c.key()));
+    expected.noCautions().forEach(c -> node.withArray("/no_cautions").add(c.key()));
     expected.figures().forEach(x -> figure(x, node.withArray("/figures").addObject()));
     return node;
   }

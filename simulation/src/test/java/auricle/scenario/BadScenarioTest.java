@@ -122,6 +122,7 @@ class BadScenarioTest {
         "sign: falls, ||line 15 column 7, expected.figures[0]|no range, sign or other_side",
         "change_of: fold|figure: lobule_mastoid_mm, change_of: fold|line 15 column 7|several at once",
         "because: it folds|becuase: it folds|line 15 column 65|'because'",
+        "no_cautions: [hidden_helix]|no_cautions: [hiden_helix]|line 13 column 17, expected.no_cautions[0]|'hidden_helix'",
         "no_cautions: [hidden_helix]|no_caution: [hidden_helix]|line 13 column 3|'no_cautions'",
       })
   void everySlipIsToldWithItsPlace(String good, String bad, String where, String word) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import auricle.assessment.CautionKind;
 import auricle.measurement.Figure;
 import java.util.Map;
 import java.util.List;
@@ -30,8 +31,8 @@ class ExpectationsTest {
     }
 
     @Override
-    public Set<String> cautions() {
-      return Set.of("hidden_helix");
+    public Set<CautionKind> cautions() {
+      return Set.of(CautionKind.HIDDEN_HELIX);
     }
 
     @Override

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.EarMeasurements;
 import auricle.anatomy.Side;
+import auricle.assessment.CautionKind;
 import auricle.diagnostics.BadInputException;
 import auricle.plan.EarCase;
 import auricle.plan.FoldSuture;
@@ -125,12 +126,12 @@ class ScenarioReaderTest {
             tissue: {cartilage.modulus_mpa: 2, bite.4_0.tear_through_n: taper}
             target: {helix_mastoid_upper_mm: [9, 13], side_difference_mm: 2}
             plan: [{fold_suture: {name: s, level_percent: 75, tie: {gap_mm: 6}}}]
-            expected: {converged: true, cautions: [a]}
+            expected: {converged: true, cautions: [hidden_helix]}
             times: [1 week, 6 months, 1 year]
             left:
               ear: {fold_angle_upper_deg: 140}
               tissue: {cartilage.modulus_mpa: 3}
-              expected: {cautions: [b]}
+              expected: {cautions: [sharp_fold]}
             right:
               plan: []
               target: {helix_mastoid_upper_mm: [8, 12]}
@@ -150,7 +151,9 @@ class ScenarioReaderTest {
         Map.of("bite.4_0.tear_through_n", "taper"), left.tissue().rows());
     assertEquals(Range.of(8, 12), right.target().helixMastoid_mm().get(auricle.anatomy.Level.UPPER));
     assertEquals(2, right.target().sideDifference_mm());
-    assertEquals(List.of("a", "b"), pair.ear(Side.LEFT).orElseThrow().expected().cautions());
+    assertEquals(
+        List.of(CautionKind.HIDDEN_HELIX, CautionKind.SHARP_FOLD),
+        pair.ear(Side.LEFT).orElseThrow().expected().cautions());
   }
 
   @Test

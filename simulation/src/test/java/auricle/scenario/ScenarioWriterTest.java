@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.EarMeasurements;
 import auricle.anatomy.Side;
+import auricle.assessment.CautionKind;
 import auricle.plan.Bite;
 import auricle.plan.Bolster;
 import auricle.plan.BowlStrip;
@@ -115,7 +116,11 @@ class ScenarioWriterTest {
     EarCase right =
         left.withEar(EarMeasurements.normalChild())
             .withPlan(left.plan().enable(0, false).withDose(3, "from_fold_mm", -1.5));
-    Expected expected = new Expected(false, List.of("a"), List.of("b", "c"), List.of());
+    Expected expected = new Expected(
+            false,
+            List.of(CautionKind.SKIN_ALONE),
+            List.of(CautionKind.SHARP_FOLD, CautionKind.SIDES_DIFFER),
+            List.of());
     Scenario scenario =
         new Scenario(
             "",
