@@ -78,7 +78,8 @@ final class CheckCommand implements Callable<Integer> {
     try {
       LoadedScenario loaded = reader.read(file);
       FindingLines.print(loaded.warnings(), spec.commandLine().getErr());
-      out.println(file + ": " + contents(loaded.scenario()) + ", " + words(loaded.warnings()) + ".");
+      out.println(
+          file + ": " + contents(loaded.scenario()) + ", " + words(loaded.warnings()) + ".");
       return true;
     } catch (BadInputException e) {
       FindingLines.print(e.findings(), spec.commandLine().getErr());

@@ -36,14 +36,11 @@ final class EarEntries {
     OperationEntries operations = new OperationEntries(height_mm(ear), reading);
     Plan plan = plan(operations);
     EarCase earCase =
-        new EarCase(
-            ear,
-            TissueEntries.choice(part, press()),
-            plan,
-            TargetEntries.target(part));
+        new EarCase(ear, TissueEntries.choice(part, press()), plan, TargetEntries.target(part));
     found.addAll(reading.list());
     found.addAll(sense(earCase, operations));
-    Expected expected = new ExpectedEntries(plan, sound, found::add).expected(part.both("expected"));
+    Expected expected =
+        new ExpectedEntries(plan, sound, found::add).expected(part.both("expected"));
     settle();
     return new ScenarioEar(earCase, expected);
   }
@@ -75,8 +72,7 @@ final class EarEntries {
     }
     boolean child =
         part.find("ear", "based_on").filter(e -> e.string().equals("normal_child")).isPresent();
-    EarMeasurements normal =
-        child ? EarMeasurements.normalChild() : EarMeasurements.normalAdult();
+    EarMeasurements normal = child ? EarMeasurements.normalChild() : EarMeasurements.normalAdult();
     EarMeasurements ear = normal.withSide(part.side());
     for (EarMeasure measure : EarMeasure.values()) {
       Optional<Entry> given = part.find("ear", measure.key());
@@ -108,6 +104,7 @@ final class EarEntries {
     return part.find("press_test")
         .map(
             e ->
-                new PressTest(e.number("level_percent"), e.number("depth_mm"), e.number("force_n")));
+                new PressTest(
+                    e.number("level_percent"), e.number("depth_mm"), e.number("force_n")));
   }
 }

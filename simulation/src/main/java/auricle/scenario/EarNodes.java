@@ -50,8 +50,7 @@ final class EarNodes {
       range(node, Target.key(level), range, usual.helixMastoid_mm().getOrDefault(level, range));
     }
     range(node, "fold_angle_upper_deg", target.foldAngleUpper_deg(), usual.foldAngleUpper_deg());
-    range(
-        node, "fold_angle_middle_deg", target.foldAngleMiddle_deg(), usual.foldAngleMiddle_deg());
+    range(node, "fold_angle_middle_deg", target.foldAngleMiddle_deg(), usual.foldAngleMiddle_deg());
     range(
         node,
         "auriculocephalic_angle_deg",

@@ -19,7 +19,8 @@ import tools.jackson.core.JsonPointer;
  */
 record EarPart(Entry root, String key, Side side) {
   private static final Pattern BITE =
-      Pattern.compile("(.*/fold_suture)/(scapha|concha)_(upper|lower)_(level_percent|from_fold_mm)");
+      Pattern.compile(
+          "(.*/fold_suture)/(scapha|concha)_(upper|lower)_(level_percent|from_fold_mm)");
 
   private Entry own() {
     return key.isEmpty() ? root : root.get(key);

@@ -12,7 +12,6 @@ import java.util.List;
  * @param figures what should be measured
  */
 public record Expected(
-    
     boolean converged,
     List<CautionKind> cautions,
     List<CautionKind> noCautions,

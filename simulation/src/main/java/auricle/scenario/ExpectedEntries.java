@@ -84,7 +84,10 @@ final class ExpectedEntries {
         Moment.of(e.text(change ? "to" : "at", "after")),
         e.text("over"),
         e.find("range")
-            .map(r -> new Expectation.Bounds(r.node().path(0).asDouble(), r.node().path(1).asDouble())),
+            .map(
+                r ->
+                    new Expectation.Bounds(
+                        r.node().path(0).asDouble(), r.node().path(1).asDouble())),
         e.find("sign").map(s -> Expectation.Sign.valueOf(upper(s))),
         e.number("by_at_least", 0),
         e.find("other_side").map(s -> Expectation.OtherSide.valueOf(upper(s))),

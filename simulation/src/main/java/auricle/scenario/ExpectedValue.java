@@ -16,7 +16,8 @@ final class ExpectedValue {
   /** The number, in {@link #unit()}; empty if the course does not have it. */
   OptionalDouble in(Course course) {
     return switch (expectation.kind()) {
-      case FIGURE, CHANGE -> expectation.over().isEmpty() ? plain(course, subject()) : ratio(course);
+      case FIGURE, CHANGE ->
+          expectation.over().isEmpty() ? plain(course, subject()) : ratio(course);
       case LOSS -> loss(course);
       case TENSION -> course.tension(expectation.subject(), expectation.to());
     };

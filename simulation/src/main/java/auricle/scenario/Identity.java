@@ -32,7 +32,8 @@ final class Identity {
           "photo");
 
   private static final Pattern PARTS =
-      Pattern.compile("(first|last|full|family|given)_?name|patient|birth|passport|social_security");
+      Pattern.compile(
+          "(first|last|full|family|given)_?name|patient|birth|passport|social_security");
 
   /** Where names are those of steps. */
   private static final Pattern STEP = Pattern.compile("(/right|/left)?/plan/\\d+/[^/]+");

@@ -13,7 +13,9 @@ import java.util.Locale;
 
 /** Whether the bites of fold sutures lie where they are said to lie, on the ear they are for. */
 public final class PlaceCheck {
-  /** How far the fold line may miss a level before that is told, % of the height; our own choice. */
+  /**
+   * How far the fold line may miss a level before that is told, % of the height; our own choice.
+   */
   private static final double LEVEL_MISS_PERCENT = 2;
 
   private static final List<String> BITES =
@@ -76,9 +78,7 @@ public final class PlaceCheck {
 
   private double heightPercent(double around) {
     double[] place =
-        chart
-            .spot(around, Chart.FOLD)
-            .position(chart.topology(), auricle.mesh().positions());
+        chart.spot(around, Chart.FOLD).position(chart.topology(), auricle.mesh().positions());
     double low = chart.lowest_mm();
     return 100 * (place[2] - low) / (chart.highest_mm() - low);
   }

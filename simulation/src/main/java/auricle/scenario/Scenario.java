@@ -39,9 +39,7 @@ public record Scenario(String title, String notes, List<ScenarioEar> ears, List<
     return new Scenario(
         title,
         notes,
-        ears.stream()
-            .map(e -> e.side() == changed.ear().side() ? e.with(changed) : e)
-            .toList(),
+        ears.stream().map(e -> e.side() == changed.ear().side() ? e.with(changed) : e).toList(),
         times);
   }
 

@@ -37,9 +37,7 @@ final class TissueCheck {
 
   private Optional<Finding> placed(Finding finding) {
     String where = finding.where().replaceFirst("^/(rows|overrides)/", "/tissue/");
-    return where.startsWith("/tissue/")
-        ? Optional.of(finding.at(at + where))
-        : Optional.empty();
+    return where.startsWith("/tissue/") ? Optional.of(finding.at(at + where)) : Optional.empty();
   }
 
   private List<Finding> threads(EarCase earCase, List<String> known) {

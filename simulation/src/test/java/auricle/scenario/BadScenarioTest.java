@@ -129,7 +129,8 @@ class BadScenarioTest {
     assertTrue(GOOD.contains(good), good);
     List<Finding> found = findings(GOOD.replace(good, bad == null ? "" : bad.strip()));
     assertTrue(
-        found.stream().anyMatch(f -> f.line().startsWith("s.yaml " + where) && f.line().contains(word)),
+        found.stream()
+            .anyMatch(f -> f.line().startsWith("s.yaml " + where) && f.line().contains(word)),
         () -> found.stream().map(Finding::line).toList().toString());
     assertTrue(found.stream().filter(Finding::isError).count() <= 2, found::toString);
   }
@@ -143,7 +144,8 @@ class BadScenarioTest {
             .replace("[10, 14]", "[14, 10]")
             .replace("sign: falls", "sign: sinks");
     List<Finding> found = findings(text);
-    assertEquals(6, found.size(), () -> String.join("\n", found.stream().map(Finding::line).toList()));
+    assertEquals(
+        6, found.size(), () -> String.join("\n", found.stream().map(Finding::line).toList()));
   }
 
   @Test
@@ -188,7 +190,8 @@ class BadScenarioTest {
         PAIR.replace("gap_mm: 6", "gap_mm: 600"),
         "line 4 column 44, plan[0].fold_suture.tie.gap_mm",
         "60 mm");
-    assertOne(PAIR.replace("{based_on", "{height_mm: 5, based_on"), "line 2 column 7, ear", "90 mm");
+    assertOne(
+        PAIR.replace("{based_on", "{height_mm: 5, based_on"), "line 2 column 7, ear", "90 mm");
     assertOne(
         PAIR.replace("fold_angle_upper_deg: 130", "fold_angle_upper_deg: 13"),
         "line 8 column 9, left.ear",
@@ -207,6 +210,8 @@ class BadScenarioTest {
         "line 8 column 126, plan[1].fold_suture.bites.scapha_lower.from_fold_mm",
         "towards the rim");
     assertOne(
-        GOOD.replace("bite_width_mm: 9", bites.replace("-1", "4")), "line 8", "one of the two forms");
+        GOOD.replace("bite_width_mm: 9", bites.replace("-1", "4")),
+        "line 8",
+        "one of the two forms");
   }
 }

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.assessment.CautionKind;
 import auricle.measurement.Figure;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -42,9 +42,7 @@ class ExpectationsTest {
               ? UPPER
               : figure == Figure.HELIX_MASTOID_MIDDLE ? MIDDLE : Map.of();
       Double value = values.get(moment.words());
-      return value == null
-          ? OptionalDouble.empty()
-          : OptionalDouble.of(20 + factor * (value - 20));
+      return value == null ? OptionalDouble.empty() : OptionalDouble.of(20 + factor * (value - 20));
     }
 
     @Override

@@ -46,9 +46,7 @@ class PlaceCheckTest {
   @Test
   void theyAreToldAtTheirPlacesInTheFile() throws Exception {
     LoadedScenario loaded = ScenarioReader.shipped().read("s.yaml", BadScenarioTest.PAIR);
-    Finding told =
-        loaded.locate(Side.LEFT, findings(70, 20, -4)).get(0);
-    assertEquals(
-        "s.yaml line 4 column 5, plan[0].fold_suture.scapha_from_fold_mm", told.where());
+    Finding told = loaded.locate(Side.LEFT, findings(70, 20, -4)).get(0);
+    assertEquals("s.yaml line 4 column 5, plan[0].fold_suture.scapha_from_fold_mm", told.where());
   }
 }

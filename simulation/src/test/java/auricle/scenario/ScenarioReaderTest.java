@@ -105,9 +105,9 @@ class ScenarioReaderTest {
   void theSchemaOffersTheDosesOfEveryKindAndNoOthers() {
     String schema = ScenarioSchema.text();
     for (Operation operation : ScenarioWriterTest.everyKind()) {
-      String part = schema.substring(schema.indexOf("\"" + operation.kind() + "\": {\n   \"type\""));
-      String tie =
-          operation instanceof TiedOperation tied ? tied.tie().dose().key() : "no tie";
+      String part =
+          schema.substring(schema.indexOf("\"" + operation.kind() + "\": {\n   \"type\""));
+      String tie = operation instanceof TiedOperation tied ? tied.tie().dose().key() : "no tie";
       operation.doses().stream()
           .map(d -> d.key().replaceFirst("^(scapha|concha)_(upper|lower)_", ""))
           .filter(key -> !key.equals(tie))
@@ -147,9 +147,9 @@ class ScenarioReaderTest {
     assertTrue(right.plan().operations().isEmpty());
     assertEquals(1, left.plan().operations().size());
     assertEquals(Map.of("cartilage.modulus_mpa", 3.0), left.tissue().overrides());
+    assertEquals(Map.of("bite.4_0.tear_through_n", "taper"), left.tissue().rows());
     assertEquals(
-        Map.of("bite.4_0.tear_through_n", "taper"), left.tissue().rows());
-    assertEquals(Range.of(8, 12), right.target().helixMastoid_mm().get(auricle.anatomy.Level.UPPER));
+        Range.of(8, 12), right.target().helixMastoid_mm().get(auricle.anatomy.Level.UPPER));
     assertEquals(2, right.target().sideDifference_mm());
     assertEquals(
         List.of(CautionKind.HIDDEN_HELIX, CautionKind.SHARP_FOLD),

@@ -46,7 +46,8 @@ class ScenarioWriterTest {
   static List<Operation> everyKind() {
     List<Operation> usual =
         List.of(
-            FoldSuture.square("short: form", 71.3, 4.25, -3.5, 13.7, new Tie.Gap(6.5), "polyester_4_0"),
+            FoldSuture.square(
+                "short: form", 71.3, 4.25, -3.5, 13.7, new Tie.Gap(6.5), "polyester_4_0"),
             new FoldSuture(
                 "four bites",
                 false,
@@ -116,7 +117,8 @@ class ScenarioWriterTest {
     EarCase right =
         left.withEar(EarMeasurements.normalChild())
             .withPlan(left.plan().enable(0, false).withDose(3, "from_fold_mm", -1.5));
-    Expected expected = new Expected(
+    Expected expected =
+        new Expected(
             false,
             List.of(CautionKind.SKIN_ALONE),
             List.of(CautionKind.SHARP_FOLD, CautionKind.SIDES_DIFFER),
