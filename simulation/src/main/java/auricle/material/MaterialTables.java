@@ -6,13 +6,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * All rows of the material tables: those that come with the program, and a user's own, which take
@@ -20,11 +20,10 @@ import java.util.stream.Stream;
  */
 public final class MaterialTables {
   private final Quantities quantities;
-  private final Map<String, MaterialRow> rows;
+  private final Map<String, List<MaterialRow>> rows = new LinkedHashMap<>();
 
-  private MaterialTables(Quantities quantities, Map<String, MaterialRow> rows) {
+  private MaterialTables(Quantities quantities) {
     this.quantities = quantities;
-    this.rows = rows;
   }
 
   /**
@@ -49,15 +48,20 @@ public final class MaterialTables {
    */
   public static MaterialTables load(List<Path> folders) throws BadInputException {
     Findings findings = new Findings();
-    Quantities quantities = Quantities.load();
-    TableReader reader = new TableReader(quantities, findings);
-    Map<String, MaterialRow> rows = new LinkedHashMap<>();
-    quantities.tables().forEach(t -> rows.putAll(reader.read(t + ".csv", shippedText(t))));
+    MaterialTables tables = new MaterialTables(Quantities.load());
+    TableReader reader = new TableReader(tables.quantities, findings);
+    for (String table : tables.quantities.tables()) {
+      tables.put(reader.read(table + ".csv", shippedText(table)).values());
+    }
     for (Path folder : folders) {
-      rows.putAll(own(folder, reader, findings));
+      tables.put(new OwnFolder(folder, reader, findings).rows());
     }
     findings.stopIfErrors();
-    return new MaterialTables(quantities, rows);
+    return tables;
+  }
+
+  private void put(Collection<MaterialRow> added) {
+    added.forEach(r -> rows.computeIfAbsent(r.key(), key -> new ArrayList<>()).add(0, r));
   }
 
   private static String shippedText(String table) {
@@ -71,35 +75,6 @@ public final class MaterialTables {
     }
   }
 
-  private static Map<String, MaterialRow> own(Path folder, TableReader reader, Findings findings) {
-    Map<String, MaterialRow> rows = new LinkedHashMap<>();
-    try (Stream<Path> files = Files.list(folder)) {
-      List<Path> tables = files.filter(f -> f.toString().endsWith(".csv")).sorted().toList();
-      if (tables.isEmpty()) {
-        findings.error(folder.toString(), "no file *.csv in it", "tables", "");
-      }
-      for (Path file : tables) {
-        Map<String, MaterialRow> read = reader.read(file.toString(), Files.readString(file));
-        read.forEach((key, row) -> addOwn(rows, row, findings));
-      }
-    } catch (IOException e) {
-      findings.error(
-          folder.toString(), "it cannot be read: " + e, "a folder with tables in UTF-8", "");
-    }
-    return rows;
-  }
-
-  private static void addOwn(Map<String, MaterialRow> rows, MaterialRow row, Findings findings) {
-    MaterialRow other = rows.putIfAbsent(row.key(), row);
-    if (other != null) {
-      findings.error(
-          row.place(),
-          "a second row '" + row.key() + "', after " + other.place(),
-          "each key once in a folder",
-          "Name a variant with @.");
-    }
-  }
-
   /** What the model reads. */
   public Quantities quantities() {
     return quantities;
@@ -107,21 +82,27 @@ public final class MaterialTables {
 
   /** All rows, table by table as they were read. */
   public List<MaterialRow> rows() {
-    return List.copyOf(rows.values());
+    return rows.values().stream().map(r -> r.get(0)).toList();
   }
 
   /** Rows of one table. */
   public List<MaterialRow> rows(String table) {
-    return rows.values().stream().filter(r -> r.quantity().table().equals(table)).toList();
+    return rows().stream().filter(r -> r.quantity().table().equals(table)).toList();
   }
 
   /** The row of a key. */
   public Optional<MaterialRow> row(String key) {
-    return Optional.ofNullable(rows.get(key));
+    return Optional.ofNullable(rows.get(key)).map(r -> r.get(0));
+  }
+
+  /** Rows of the key whose place another has taken, the latest first. */
+  public List<MaterialRow> shadowed(String key) {
+    List<MaterialRow> all = rows.getOrDefault(key, List.of());
+    return List.copyOf(all.subList(Math.min(1, all.size()), all.size()));
   }
 
   /** All rows of a slot: the standard one and its variants. */
   public List<MaterialRow> variants(String slot) {
-    return rows.values().stream().filter(r -> r.slot().equals(slot)).toList();
+    return rows().stream().filter(r -> r.slot().equals(slot)).toList();
   }
 }

@@ -89,11 +89,16 @@ final class TableReader {
   private void add(Map<String, MaterialRow> rows, MaterialRow row) {
     MaterialRow other = rows.putIfAbsent(row.key(), row);
     if (other != null) {
-      findings.error(
-          row.place(),
-          "a second row '" + row.key() + "', after " + other.place(),
-          "each key once in a table",
-          "Name a variant with @.");
+      twice(row, other);
     }
+  }
+
+  /** Tells that a key stands twice where it may stand once. */
+  void twice(MaterialRow row, MaterialRow other) {
+    findings.error(
+        row.place(),
+        "a second row '" + row.key() + "', after " + other.place(),
+        "each key once",
+        "Name a variant with @.");
   }
 }

@@ -191,6 +191,11 @@ public final class Tissue {
     return values.get("cartilage.failure_strain");
   }
 
+  /** Force over displacement at the rim in vivo, N/mm: what a press at the bedside is held to. */
+  public UsedRow rimStiffness() {
+    return values.used("attachment.rim_stiffness_n_per_mm");
+  }
+
   /** A thread by its key, such as {@code polyester_4_0}. */
   public Optional<ThreadRow> thread(String key) {
     return new Threads(values).of(key);
