@@ -74,7 +74,9 @@ public record PressFit(
         Finding.warning(
             "/press_test",
             words("%.4f N/mm", stiffness),
-            words("%.3f to %.3f N/mm, as in volunteers (%s)", range.low(), range.high(), row.source()),
+            words(
+                "%.3f to %.3f N/mm, as in volunteers (%s)",
+                range.low(), range.high(), row.source()),
             "Measure again; the ear is taken as it was pressed."));
   }
 
@@ -129,7 +131,8 @@ public record PressFit(
       return Finding.error(
           "/press_test",
           words("%.3f N at this depth is met by no stiffness", force_n),
-          words("a force that the model needs with %s to %s times its stiffness", SOFTEST, STIFFEST),
+          words(
+              "a force that the model needs with %s to %s times its stiffness", SOFTEST, STIFFEST),
           "Measure again: depth in mm towards the head, force in N.");
     }
   }

@@ -120,7 +120,8 @@ class OwnTablesTest {
     Files.write(folder.resolve("d.csv"), "ä".getBytes(StandardCharsets.ISO_8859_1));
     String all = refusal();
     assertTrue(all.contains("a.csv: no header row"), all);
-    assertTrue(all.contains("a column 'units'; expected a known column. Did you mean 'unit'?"), all);
+    assertTrue(
+        all.contains("a column 'units'; expected a known column. Did you mean 'unit'?"), all);
     assertTrue(all.contains("no column unit, source, locator, confidence"), all);
     assertTrue(all.contains("c.csv: it cannot be read as CSV"), all);
     assertTrue(all.contains("d.csv: it cannot be read"), all);
