@@ -1,0 +1,32 @@
+package auricle.rehearsal;
+
+import auricle.anatomy.Auricle;
+import auricle.diagnostics.BadInputException;
+import auricle.material.MaterialTables;
+import auricle.material.Tissue;
+import auricle.plan.EarCase;
+
+/** The main job: rehearses a plan on an ear. */
+public final class Rehearsal {
+  private Rehearsal() {}
+
+  /**
+   * Rehearses a plan with the material tables that come with the program.
+   *
+   * @throws BadInputException if the ear cannot be made, or a row is not in the tables
+   */
+  public static RehearsalResult run(
+      EarCase ear, RehearsalSettings settings, RehearsalWatcher watcher) throws BadInputException {
+    return run(ear, MaterialTables.shipped(), settings, watcher);
+  }
+
+  /** The same with other material tables. */
+  public static RehearsalResult run(
+      EarCase ear, MaterialTables tables, RehearsalSettings settings, RehearsalWatcher watcher)
+      throws BadInputException {
+    watcher.progress("shaping the ear", 0);
+    Auricle auricle = EarShape.of(ear.ear(), settings.mesh());
+    Tissue tissue = EarTissue.of(ear, tables);
+    return new RehearsalRun(ear, auricle, tissue, watcher).run();
+  }
+}
