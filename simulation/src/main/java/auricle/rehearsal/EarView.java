@@ -161,6 +161,7 @@ final class EarView {
     Map<String, List<Position>> lines = new LinkedHashMap<>();
     lines.put("rim", line(auricle.chart().rim(), u));
     lines.put("fold", line(auricle.chart().foldLine(), u));
+    lines.put("antihelix", line(auricle.chart().antihelixCrest(), u));
     lines.put("bowl_edge", line(auricle.chart().bowlEdge(), u));
     lines.put("free_edge", line(auricle.chart().freeEdge(), u));
     return lines;

@@ -17,12 +17,12 @@ public final class Rehearsal {
    */
   public static RehearsalResult run(
       EarCase ear, RehearsalSettings settings, RehearsalWatcher watcher) throws BadInputException {
-    return run(ear, MaterialTables.shipped(), settings, watcher);
+    return run(ear, settings, MaterialTables.shipped(), watcher);
   }
 
   /** The same with other material tables. */
   public static RehearsalResult run(
-      EarCase ear, MaterialTables tables, RehearsalSettings settings, RehearsalWatcher watcher)
+      EarCase ear, RehearsalSettings settings, MaterialTables tables, RehearsalWatcher watcher)
       throws BadInputException {
     watcher.progress("shaping the ear", 0);
     Auricle auricle = EarShape.of(ear.ear(), settings.mesh());
