@@ -42,9 +42,10 @@ class RehearsalTest {
   @Test
   void aWholePlanComesToRestAtEveryStepAndIsMeasured() throws BadInputException {
     RehearsalResult result =
-        Rehearsal.run(
-            openFold(wholePlan()), RehearsalSettings.tied(), RehearsalWatcher.SILENT);
-    result.steps().forEach(s -> assertTrue(s.outcome().converged(), s.label() + ": " + s.outcome()));
+        Rehearsal.run(openFold(wholePlan()), RehearsalSettings.tied(), RehearsalWatcher.SILENT);
+    result
+        .steps()
+        .forEach(s -> assertTrue(s.outcome().converged(), s.label() + ": " + s.outcome()));
     assertEquals(8, result.steps().size());
     assertTrue(
         result.after().measures().helixMastoidUpper_mm()
@@ -57,10 +58,8 @@ class RehearsalTest {
   void theSameCaseGivesTheSameBits() throws BadInputException {
     EarCase ear =
         openFold(Plan.of(FoldSuture.square("fold", 70, 7, -6, 8, new Tie.Tension(0.2), THREAD)));
-    RehearsalResult first =
-        Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
-    RehearsalResult second =
-        Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
+    RehearsalResult first = Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
+    RehearsalResult second = Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
     assertEquals(first.after().measures(), second.after().measures());
     assertEquals(first.after().threads(), second.after().threads());
   }
