@@ -48,15 +48,24 @@ final class RehearsalRun {
     Solving solving = Solving.watched((lambda, iteration) -> !watcher.cancelled());
     double[] earlier = body.unknowns().clone();
     steps.add(read("before", Optional.empty(), body, earlier, untouched()));
-    for (int i = 0; i < operations.size() && !watcher.cancelled(); i++) {
+    for (int i = 0; i < operations.size() && !after().cancelled(); i++) {
       Operation operation = operations.get(i);
       watcher.progress(operation.name(), (i + 1.0) / (operations.size() + 1));
       earlier = body.unknowns().clone();
-      Settled settled = body.apply(operation, solving);
-      steps.add(read(operation.name(), Optional.of(operation), body, earlier, outcome(settled)));
+      StepOutcome outcome =
+          watcher.cancelled() ? notBegun() : outcome(body.apply(operation, solving));
+      steps.add(read(operation.name(), Optional.of(operation), body, earlier, outcome));
     }
     watcher.progress("done", 1);
     return new RehearsalResult(ear, auricle, steps, rows(operations), provenance(body));
+  }
+
+  private StepOutcome after() {
+    return steps.get(steps.size() - 1).outcome();
+  }
+
+  private static StepOutcome notBegun() {
+    return new StepOutcome(false, true, "cancelled before it was begun", 0, 0, 0, List.of());
   }
 
   private static StepOutcome untouched() {
