@@ -49,6 +49,9 @@ final class Targets {
     if (beyond == 0) {
       return "as wanted";
     }
+    if (Math.abs(beyond) < 0.05) {
+      return "at the edge";
+    }
     if (isDistance(figure)) {
       return by + (beyond > 0 ? " too far out" : " too far back");
     }

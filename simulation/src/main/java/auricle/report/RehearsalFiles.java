@@ -1,0 +1,127 @@
+package auricle.report;
+
+import auricle.rehearsal.RehearsalResult;
+import auricle.rehearsal.StepResult;
+import auricle.report.drawing.Page;
+import auricle.report.drawing.PngPicture;
+import auricle.report.drawing.SvgPicture;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+
+/** Writes every file of a rehearsal into a folder, several at a time. */
+public final class RehearsalFiles {
+  /** Resolution of the raster pictures, dots an inch: an A4 page is about 1,750 dots wide. */
+  private static final double DOTS_PER_INCH = 150;
+
+  private final RehearsalReport report;
+  private final Map<String, Callable<byte[]>> files = new LinkedHashMap<>();
+
+  private RehearsalFiles(RehearsalReport report) {
+    this.report = report;
+    report.ears().forEach(this::pictures);
+    text("result.json", () -> RehearsalJson.write(report));
+    text("steps.csv", () -> StepsTable.write(report.ears()));
+    text("threads.csv", () -> ThreadsTable.write(report.ears()));
+    report.ears().forEach(this::shapes);
+  }
+
+  /**
+   * Writes the files; the folder is not committed.
+   *
+   * @param cancelled whether to stop, asked before every file
+   * @throws IOException if one cannot be written
+   */
+  public static void write(ResultFolder folder, RehearsalReport report, BooleanSupplier cancelled)
+      throws IOException {
+    new RehearsalFiles(report).write(folder, cancelled);
+  }
+
+  private void write(ResultFolder folder, BooleanSupplier cancelled) throws IOException {
+    int threads = Math.min(4, Runtime.getRuntime().availableProcessors());
+    ExecutorService pool = Executors.newFixedThreadPool(threads, RehearsalFiles::daemon);
+    try {
+      List<Future<?>> written = new ArrayList<>();
+      files.forEach((name, content) -> written.add(pool.submit(() -> put(folder, name, content, cancelled))));
+      for (Future<?> file : written) {
+        file.get();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IOException("interrupted", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException io) {
+        throw io;
+      }
+      throw new IllegalStateException(e.getCause());
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "files");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private static Void put(
+      ResultFolder folder, String name, Callable<byte[]> content, BooleanSupplier cancelled)
+      throws Exception {
+    if (!cancelled.getAsBoolean()) {
+      Files.write(folder.place(name), content.call());
+    }
+    return null;
+  }
+
+  private void text(String name, Supplier<String> content) {
+    files.put(name, () -> content.get().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void pictures(RehearsalResult ear) {
+    Map<String, Supplier<Page>> pages = new RehearsalPictures(report, ear).all();
+    pages.forEach(
+        (name, page) -> {
+          files.put(name + ".png", () -> PngPicture.write(page.get(), DOTS_PER_INCH));
+          files.put(
+              name + ".svg",
+              () -> SvgPicture.write(page.get(), UseNotice.TEXT).getBytes(StandardCharsets.UTF_8));
+        });
+  }
+
+  private void shapes(RehearsalResult ear) {
+    List<PvdWriter.Member> members = new ArrayList<>();
+    boolean left = EarNames.side(ear) == auricle.anatomy.Side.LEFT;
+    String suffix = EarNames.suffix(report, ear);
+    for (int i = 0; i < ear.steps().size(); i++) {
+      StepResult step = ear.steps().get(i);
+      String name = String.format(Locale.ROOT, "shapes/step_%02d%s", i, suffix);
+      String note = note(ear, step);
+      text(name + ".vtu", () -> new EarShapes(step.shape(), left).vtu(note));
+      text(name + ".obj", () -> new EarShapes(step.shape(), left).obj(note));
+      members.add(new PvdWriter.Member(i, name + ".vtu"));
+    }
+    text("shapes" + suffix + ".pvd", () -> PvdWriter.write(members));
+  }
+
+  private String note(RehearsalResult ear, StepResult step) {
+    String state =
+        step.outcome().converged()
+            ? "in equilibrium"
+            : "NOT IN EQUILIBRIUM: " + step.outcome().words();
+    return "%s, %s; %s; %s. %s"
+        .formatted(EarNames.words(ear), report.title(), step.label(), state, UseNotice.TEXT);
+  }
+}

@@ -1,0 +1,101 @@
+package auricle.report;
+
+import auricle.material.UsedRow;
+import auricle.rehearsal.Provenance;
+import auricle.rehearsal.RehearsalResult;
+import auricle.rehearsal.StepResult;
+import auricle.scenario.ExpectationResult;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The whole rehearsal as JSON, by the schema {@code auricle/report/rehearsal-1.schema.json}. It
+ * holds no time and no path, so the same input gives the same bytes. What belongs to an ear stands
+ * at the top if there is one ear, and under {@code ears} if there are two.
+ */
+public final class RehearsalJson {
+  private final JsonText json;
+  private final StepJson steps;
+
+  private RehearsalJson(JsonText json) {
+    this.json = json;
+    this.steps = new StepJson(json);
+  }
+
+  /** The file. */
+  public static String write(RehearsalReport report) {
+    return JsonText.of(json -> new RehearsalJson(json).all(report));
+  }
+
+  private void all(RehearsalReport report) {
+    json.text("format", "auricle-rehearsal/1");
+    json.text("use", UseNotice.TEXT);
+    json.text("title", report.title());
+    json.truth("converged", report.converged());
+    json.truth("expectations_met", report.expectationsMet());
+    json.object("inputs", o -> inputs(report));
+    json.objects("expectations", report.expectations(), this::expectation);
+    if (report.ofPair()) {
+      new AssessmentJson(json).sides(report.sides());
+      json.objects("ears", report.ears(), this::ear);
+    } else {
+      report.ears().forEach(this::ear);
+    }
+  }
+
+  private void inputs(RehearsalReport report) {
+    json.text("program_version", report.version());
+    json.text("scenario_file", report.scenarioFile());
+    json.text("scenario_sha256", report.scenarioSha256());
+  }
+
+  private void expectation(ExpectationResult expectation) {
+    json.text("side", expectation.side().name().toLowerCase(Locale.ROOT));
+    json.text("what", expectation.what());
+    json.text("expected", expectation.expected());
+    json.number("found", expectation.found());
+    json.text("found_words", expectation.foundWords());
+    json.text("unit", expectation.unit());
+    json.truth("met", expectation.met());
+    json.text("because", expectation.because());
+  }
+
+  private void ear(RehearsalResult ear) {
+    StepResult first = ear.before();
+    StepResult last = ear.after();
+    json.text("side", EarNames.key(ear));
+    json.truth("ear_converged", ear.converged());
+    json.object("basis", o -> basis(ear.provenance(), ear.materialRows()));
+    json.object(
+        "measures",
+        o -> {
+          json.object("before", before -> steps.measures(first.measures()));
+          json.object("after", after -> steps.measures(last.measures()));
+        });
+    json.object("before", o -> steps.outcome(first.outcome()));
+    steps.steps(ear.steps());
+    steps.threads(last.threads());
+  }
+
+  private void basis(Provenance from, List<UsedRow> rows) {
+    json.text("mesh", from.mesh());
+    json.count("vertices", from.vertices());
+    json.count("triangles", from.triangles());
+    json.count("unknowns", from.unknowns());
+    json.count("iterations", from.iterations());
+    json.number("worst_residual_n", from.worstResidual_n());
+    json.text("java", from.java());
+    json.texts("conventions", from.conventions());
+    json.objects("material_rows", rows, this::row);
+  }
+
+  private void row(UsedRow used) {
+    json.text("key", used.row().key());
+    json.number("value", used.value());
+    json.text("unit", used.row().quantity().unit());
+    json.text("origin", used.origin().words());
+    json.text("source", used.row().source());
+    json.text("locator", used.row().locator());
+    json.text("confidence", used.row().confidence().key());
+  }
+}

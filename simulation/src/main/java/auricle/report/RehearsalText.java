@@ -1,0 +1,84 @@
+package auricle.report;
+
+import auricle.assessment.SideDifference;
+import auricle.rehearsal.RehearsalResult;
+import auricle.scenario.ExpectationResult;
+import java.util.Locale;
+
+/** A rehearsal for the terminal, to be read in ten seconds. */
+public final class RehearsalText {
+  private final RehearsalReport report;
+  private final StringBuilder text = new StringBuilder();
+
+  private RehearsalText(RehearsalReport report) {
+    this.report = report;
+  }
+
+  /** The lines. */
+  public static String write(RehearsalReport report) {
+    RehearsalText text = new RehearsalText(report);
+    report.ears().forEach(text::ear);
+    text.sides();
+    text.expectations();
+    text.text.append(UseNotice.TEXT).append('\n');
+    return text.text.toString();
+  }
+
+  private void ear(RehearsalResult ear) {
+    text.append('\n').append(EarNames.words(ear)).append(": ").append(report.title());
+    text.append(
+        String.format(
+            Locale.ROOT,
+            " (%s mesh, %d vertices)%n",
+            ear.provenance().mesh().toLowerCase(Locale.ROOT),
+            ear.provenance().vertices()));
+    failures(ear);
+    text.append('\n');
+    text.append(RehearsalTable.write(ear));
+  }
+
+  private void failures(RehearsalResult ear) {
+    ear.steps().stream()
+        .filter(step -> !step.outcome().converged())
+        .forEach(
+            step ->
+                text.append("NOT IN EQUILIBRIUM, do not use these figures: ")
+                    .append(step.label())
+                    .append(": ")
+                    .append(step.outcome().words())
+                    .append('\n'));
+  }
+
+  private void sides() {
+    if (report.sides().isEmpty()) {
+      return;
+    }
+    text.append("Right against left\n");
+    TextTable table = new TextTable("lrrrl");
+    table.row("", "right", "left", "difference");
+    for (SideDifference side : report.sides()) {
+      String limit = TextTable.number(side.limit().value(), 1) + " " + side.figure().unit();
+      table.row(
+          side.figure().label() + ", " + side.figure().unit(),
+          TextTable.number(side.right(), 1),
+          TextTable.number(side.left(), 1),
+          TextTable.change(side.difference(), 1),
+          side.within() ? "within " + limit : "MORE THAN " + limit);
+    }
+    text.append(table.text()).append('\n');
+  }
+
+  private void expectations() {
+    if (report.expectations().isEmpty()) {
+      return;
+    }
+    text.append("Expected by the scenario\n");
+    TextTable table = new TextTable("llrl");
+    for (ExpectationResult e : report.expectations()) {
+      String side = report.ofPair() ? e.side().name().toLowerCase(Locale.ROOT) + " " : "";
+      String found = (e.foundWords() + " " + e.unit()).strip();
+      table.row(side + e.what(), e.expected(), found, e.met() ? "yes" : "NO: " + e.because());
+    }
+    text.append(table.text()).append('\n');
+  }
+}
