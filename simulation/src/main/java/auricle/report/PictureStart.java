@@ -1,8 +1,8 @@
 package auricle.report;
 
+import auricle.report.drawing.Ink;
 import auricle.report.drawing.Page;
 import auricle.report.drawing.Pen;
-import auricle.report.drawing.Ink;
 import auricle.report.drawing.PngPicture;
 import auricle.report.drawing.Style;
 import auricle.report.drawing.SvgPicture;

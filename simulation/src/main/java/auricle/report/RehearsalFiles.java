@@ -54,7 +54,8 @@ public final class RehearsalFiles {
     ExecutorService pool = Executors.newFixedThreadPool(threads, RehearsalFiles::daemon);
     try {
       List<Future<?>> written = new ArrayList<>();
-      files.forEach((name, content) -> written.add(pool.submit(() -> put(folder, name, content, cancelled))));
+      files.forEach(
+          (name, content) -> written.add(pool.submit(() -> put(folder, name, content, cancelled))));
       for (Future<?> file : written) {
         file.get();
       }

@@ -33,8 +33,7 @@ final class RehearsalPictures {
     Map<String, Supplier<Page>> pages = new TreeMap<>();
     pages.put("sections" + suffix, () -> SectionsPicture.draw(story));
     pages.put("outlines" + suffix, () -> OutlinesPicture.draw(story));
-    pages.put(
-        "steps" + suffix, () -> StepChart.draw(story.caption(), ear.ear().target(), rows()));
+    pages.put("steps" + suffix, () -> StepChart.draw(story.caption(), ear.ear().target(), rows()));
     return pages;
   }
 

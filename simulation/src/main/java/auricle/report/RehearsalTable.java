@@ -66,8 +66,7 @@ final class RehearsalTable {
 
   private void steps() {
     TextTable table = new TextTable("rlrrrrrrr");
-    List<Figure> figures =
-        Targets.SHOWN.stream().filter(SHORT::containsKey).toList();
+    List<Figure> figures = Targets.SHOWN.stream().filter(SHORT::containsKey).toList();
     table.row(heads(figures));
     for (int i = 1; i < ear.steps().size(); i++) {
       table.row(changes(i, figures));
