@@ -4,6 +4,7 @@ import auricle.mesh.ShellMesh;
 import auricle.mesh.Topology;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -32,9 +33,9 @@ public final class Auricle {
     this.shape = shape;
     this.level = level;
     AuricleSurface surface = new AuricleSurface(shape);
-    AuricleMesher mesher = new AuricleMesher(surface, level).run();
-    MeshVertices vertices = mesher.vertices();
-    Topology topology = mesher.topology();
+    MeshPlan plan = MeshPlan.of(level);
+    MeshVertices vertices = plan.vertices(surface);
+    Topology topology = plan.topology();
     ChartMap map = new ChartMap(vertices, topology);
     this.regions = regions(surface, map, topology);
     this.mesh = build(vertices, topology);
@@ -53,9 +54,11 @@ public final class Auricle {
 
   private static List<Region> regions(AuricleSurface surface, ChartMap map, Topology topology) {
     List<Region> regions = new ArrayList<>();
+    Map<Double, Section> sections = new HashMap<>();
     for (int t = 0; t < topology.triangleCount(); t++) {
       double[] place = map.middle(t);
-      regions.add(RegionMap.at(surface.section(place[0]), place[1]));
+      Section section = sections.computeIfAbsent(place[0], surface::section);
+      regions.add(RegionMap.at(section, place[1]));
     }
     return List.copyOf(regions);
   }

@@ -8,18 +8,26 @@ import auricle.geometry.Vectors;
  */
 final class AuricleSurface {
   private static final double STEP = 1e-4;
-  private static final double BESIDE_MIDDLE = 1e-3;
   private final PlanForm plan = PlanForm.shipped();
   private final Floor floor = new Floor(plan);
   private final ShapeParameters shape;
+  private final LateralView view;
 
   AuricleSurface(ShapeParameters shape) {
     this.shape = shape;
+    this.view = new LateralView(shape);
   }
 
   /** The section at a place around. */
   Section section(double around) {
-    return new Section(plan, floor, shape, around);
+    return new Section(floor, view, new LocalForm(plan, shape, around));
+  }
+
+  /** A point of the floor, across at most {@link Section#FOOT}. */
+  FloorSpot floorSpot(double around, double across) {
+    LocalForm form = new LocalForm(plan, shape, around);
+    double share = across / Section.FOOT;
+    return new FloorSpot(view, floor, share * form.footU(), share * form.plain(Form.FOOT_V));
   }
 
   /** A section with its two close neighbours, for normals. */
@@ -35,11 +43,9 @@ final class AuricleSurface {
       return Vectors.scale(1 / (2 * STEP), change);
     }
 
-    /** The unit normal, towards the visible face. */
+    /** The unit normal, towards the visible face, from the foot outwards. */
     double[] normal(double across) {
-      // at the middle of the floor all sections meet: take the normal beside it
-      double at = Math.max(across, BESIDE_MIDDLE);
-      return Vectors.unit(Vectors.cross(section.direction(at), alongAround(at)));
+      return Vectors.unit(Vectors.cross(section.direction(across), alongAround(across)));
     }
   }
 }

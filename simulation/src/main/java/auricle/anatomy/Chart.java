@@ -5,6 +5,7 @@ import auricle.mesh.Topology;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Surface coordinates and landmark curves in the rest shape.
@@ -36,13 +37,15 @@ public final class Chart {
   private final AuricleSurface surface;
   private final ChartMap map;
   private final ShellMesh mesh;
-  private final Heights heights;
+  private final Late<Heights> heights;
+  private final Late<VertexLengths> lengths;
 
   Chart(AuricleSurface surface, ChartMap map, ShellMesh mesh) {
     this.surface = surface;
     this.map = map;
     this.mesh = mesh;
-    this.heights = new Heights(surface);
+    this.heights = new Late<>(() -> new Heights(surface));
+    this.lengths = new Late<>(() -> new VertexLengths(surface, map.vertices()));
   }
 
   /** Around where the front closes on the root of the helix: the same line as 0. */
@@ -71,22 +74,22 @@ public final class Chart {
    * @param heightPercent share of the ear's height, 0 … 100
    */
   public double aroundAtHeight(double heightPercent) {
-    return heights.aroundOfFold(heightPercent);
+    return heights.get().aroundOfFold(heightPercent);
   }
 
   /** Around where the helix at the back has a height: where a horizontal cut meets the rim. */
   public double aroundOfRimAtHeight(double heightPercent) {
-    return heights.aroundOfRim(heightPercent);
+    return heights.get().aroundOfRim(heightPercent);
   }
 
   /** Lowest point of the lobule, z, mm. */
   public double lowest_mm() {
-    return heights.lowest();
+    return heights.get().lowest();
   }
 
   /** Top of the helix, z, mm. */
   public double highest_mm() {
-    return heights.highest();
+    return heights.get().highest();
   }
 
   /**
@@ -106,8 +109,7 @@ public final class Chart {
 
   /** Arc length along the profile from the fold line to a triangle's centroid, mm. */
   public double foldOffset_mm(int triangle) {
-    double[] place = map.centroid(triangle);
-    return foldOffsetAt_mm(place[0], place[1]);
+    return mean(triangle, lengths.get()::offset);
   }
 
   /** Around of a triangle's centroid. */
@@ -117,18 +119,20 @@ public final class Chart {
 
   /** Height of a triangle's centroid, percent of the ear's height. */
   public double heightPercent(int triangle) {
-    double z = 0;
-    for (int i = 0; i < 3; i++) {
-      z += mesh.position(mesh.topology().vertex(triangle, i), 2) / 3;
-    }
-    return heights.percent(z);
+    return heights.get().percent(mean(triangle, v -> mesh.position(v, 2)));
   }
 
   /** Arc length along the profile from the free edge to a triangle's centroid, mm, at least 0. */
   public double rimDistance_mm(int triangle) {
-    double[] place = map.centroid(triangle);
-    ProfileLengths lengths = new ProfileLengths(surface.section(place[0]));
-    return lengths.offset(1) - lengths.offset(place[1]);
+    return mean(triangle, lengths.get()::toEdge);
+  }
+
+  private double mean(int triangle, IntToDoubleFunction atVertex) {
+    double sum = 0;
+    for (int i = 0; i < 3; i++) {
+      sum += atVertex.applyAsDouble(mesh.topology().vertex(triangle, i)) / 3;
+    }
+    return sum;
   }
 
   /**

@@ -25,6 +25,10 @@ final class ChartMap {
     }
   }
 
+  MeshVertices vertices() {
+    return vertices;
+  }
+
   double around(int vertex) {
     return vertices.around(vertex);
   }

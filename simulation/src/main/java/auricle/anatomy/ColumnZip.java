@@ -15,13 +15,12 @@ final class ColumnZip {
 
   /**
    * Adds the triangles between two lines that run the same way, the second at the left of the first
-   * seen against the normals when {@code left}, else at its right.
+   * seen against the normals.
    */
   static void join(
       MeshVertices vertices,
       List<Integer> first,
       List<Integer> second,
-      boolean left,
       List<int[]> triangles) {
     int i = 0;
     int k = 0;
@@ -30,7 +29,7 @@ final class ColumnZip {
       int b = second.get(k);
       boolean alongFirst = goesOnFirst(vertices, first, second, i, k);
       int next = alongFirst ? first.get(++i) : second.get(++k);
-      triangles.add(left ? new int[] {a, next, b} : new int[] {a, b, next});
+      triangles.add(new int[] {a, next, b});
     }
   }
 

@@ -1,5 +1,7 @@
 package auricle.anatomy;
 
+import java.util.Arrays;
+
 /**
  * A cubic Bézier curve that leaves its start and meets its end at their slopes, over its arc
  * length. Handles are 0.37 of the chord, near those that make a quarter circle (0.39).
@@ -62,10 +64,8 @@ final class CubicPiece implements ProfilePiece {
   }
 
   private double parameter(double length) {
-    int i = 0;
-    while (i < STEPS - 1 && lengths[i + 1] < length) {
-      i++;
-    }
+    int found = Arrays.binarySearch(lengths, length);
+    int i = Math.min(STEPS - 1, Math.max(0, found >= 0 ? found : -found - 2));
     double step = lengths[i + 1] - lengths[i];
     return (i + (step > 0 ? (length - lengths[i]) / step : 0)) / STEPS;
   }

@@ -1,15 +1,16 @@
 package auricle.anatomy;
 
 /**
- * The floor of the bowl as a height over the lateral view: flat but for the crus helicis, the ridge
- * that runs in from the root of the helix and fades behind the middle.
+ * The floor of the bowl as a height over the lateral view: slightly cupped, with the crus
+ * helicis, the ridge that runs in from the root of the helix and fades behind the middle.
  */
 final class Floor {
   /** Height of the mid-surface of the floor: half the thickness of cartilage and skin, mm. */
   static final double BED = 2;
 
-  private static final double RIDGE_HEIGHT = 3.7;
-  private static final double HALF_WIDTH = 3.6;
+  private static final double RIDGE_HEIGHT = 4.2;
+  private static final double HALF_WIDTH = 3.5;
+  private static final double CUP = 1.3 / (7 * 7);
   private static final double REACH = 14;
   private final double rootU;
   private final double rootV;
@@ -30,7 +31,7 @@ final class Floor {
     double across = (v - rootV) * cos - (u - rootU) * sin;
     double fade = Steps.fall(along / REACH);
     double side = across / HALF_WIDTH;
-    return BED + RIDGE_HEIGHT * fade * Math.exp(-side * side);
+    return BED + CUP * (u * u + v * v) + RIDGE_HEIGHT * fade * Math.exp(-side * side);
   }
 
   /** Slope of the floor towards a heading, rad. */

@@ -2,8 +2,12 @@ package auricle.anatomy;
 
 /** Heights of the smooth rest shape along z, and where lines of the surface have them. */
 final class Heights {
-  private static final int SECTIONS = 150;
-  private static final int SAMPLES = 24;
+  private static final int SECTIONS = 40;
+  private static final int SAMPLES = 16;
+  private static final double TOP_FROM = 0.12;
+  private static final double TOP_TO = 0.45;
+  private static final double BOTTOM_FROM = 0.84;
+  private static final double BOTTOM_TO = 1.06;
   private static final double RIM_FROM = 0.25;
   private final AuricleSurface surface;
   private final double lowest;
@@ -11,18 +15,21 @@ final class Heights {
 
   Heights(AuricleSurface surface) {
     this.surface = surface;
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < SECTIONS; i++) {
-      Section section = surface.section((double) i / (SECTIONS - 1));
+    this.highest = extreme(TOP_FROM, TOP_TO, 1);
+    this.lowest = -extreme(BOTTOM_FROM, BOTTOM_TO, -1);
+  }
+
+  /** Greatest sign z of the helix or lobule between two places around. */
+  private double extreme(double from, double to, int sign) {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i <= SECTIONS; i++) {
+      Section section = surface.section(from + (to - from) * i / SECTIONS);
       for (int k = 0; k <= SAMPLES; k++) {
-        double z = section.point(Section.FOLD + (1 - Section.FOLD) * k / SAMPLES)[2];
-        low = Math.min(low, z);
-        high = Math.max(high, z);
+        double across = Section.SCAPHA_END + (1 - Section.SCAPHA_END) * k / SAMPLES;
+        most = Math.max(most, sign * section.point(across)[2]);
       }
     }
-    lowest = low;
-    highest = high;
+    return most;
   }
 
   double lowest() {

@@ -7,9 +7,9 @@ import static java.lang.Math.toRadians;
  * Lengths are those of an auricle of normal size; {@link LateralView} brings them to size.
  */
 final class LocalForm {
-  private static final double FRONT_FROM = 1.02;
+  private static final double FRONT_FROM = 1.045;
   private static final double FRONT_TO = 1.16;
-  private static final double FRONT_FADE = 0.08;
+  private static final double FRONT_FADE = 0.07;
   private static final double FRONT_GIVES = 0.8;
   private final PlanForm form;
   private final ShapeParameters shape;
@@ -21,6 +21,10 @@ final class LocalForm {
     this.shape = shape;
     this.size = LateralView.size(shape);
     this.around = around;
+  }
+
+  double around() {
+    return around;
   }
 
   /** A column of the plan form as it stands. */

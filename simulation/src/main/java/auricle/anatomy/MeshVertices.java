@@ -11,13 +11,12 @@ final class MeshVertices {
   private final List<double[]> points = new ArrayList<>();
   private final List<double[]> normals = new ArrayList<>();
 
-  /** Adds a vertex of a slice; its number. */
-  int add(AuricleSurface.Slice slice, double across) {
-    this.around.addElement(slice.section().around());
+  /** Adds a vertex. */
+  void add(double around, double across, double[] point, double[] normal) {
+    this.around.addElement(around);
     this.across.addElement(across);
-    points.add(slice.section().point(across));
-    normals.add(slice.normal(across));
-    return points.size() - 1;
+    points.add(point);
+    normals.add(normal);
   }
 
   int count() {

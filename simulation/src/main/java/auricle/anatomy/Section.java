@@ -21,11 +21,10 @@ final class Section {
   private final double bend;
   private final EarProfile profile;
 
-  Section(PlanForm plan, Floor floor, ShapeParameters shape, double around) {
-    this.view = new LateralView(shape);
+  Section(Floor floor, LateralView view, LocalForm form) {
+    this.view = view;
     this.floor = floor;
-    this.around = around;
-    LocalForm form = new LocalForm(plan, shape, around);
+    this.around = form.around();
     footU = form.footU();
     footV = form.plain(Form.FOOT_V);
     heading = Math.toRadians(form.plain(Form.OUT_DEG));
@@ -92,21 +91,15 @@ final class Section {
     double mean = heading + bend * p.out() / 2;
     double turned = bend * p.out() / 2;
     double chord = p.out() * (Math.abs(turned) < 1e-9 ? 1 : Math.sin(turned) / turned);
-    return view.point(footU + chord * Math.cos(mean), footV + chord * Math.sin(mean), p.lateral());
+    return view.point(footU + chord * Math.cos(mean), footV + chord * Math.sin(mean), Clearance.of(p.lateral()));
   }
 
-  /** Direction along the profile, outwards, in the ear frame; not of unit length. */
+  /** Direction along the profile, outwards from the foot on, in the ear frame; not of unit length. */
   double[] direction(double across) {
-    if (across < FOOT) {
-      double length = Math.hypot(footU, footV);
-      double u = footU * across / FOOT;
-      double v = footV * across / FOOT;
-      double slope = floor.slope(u, v, Math.atan2(footV, footU));
-      return view.vector(footU / length, footV / length, Math.tan(slope));
-    }
     ProfilePoint p = profile.at(lengthAt(across));
     double h = heading + bend * p.out();
     double flat = Math.cos(p.slope());
-    return view.vector(flat * Math.cos(h), flat * Math.sin(h), Math.sin(p.slope()));
+    double rise = Math.sin(p.slope()) * Clearance.slope(p.lateral());
+    return view.vector(flat * Math.cos(h), flat * Math.sin(h), rise);
   }
 }

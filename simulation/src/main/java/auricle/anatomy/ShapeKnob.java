@@ -41,7 +41,7 @@ public enum ShapeKnob {
   /** Breadth of the rolled helix, as a multiple of the normal one. */
   HELIX_BREADTH(0.7, 1.3, 1),
   /** Foot of the front wall of the bowl forwards of its normal place, mm. */
-  FRONT_BASE(-3, 3, 0),
+  FRONT_BASE(-2, 3, 0),
   /** Turn of the long axis backwards, deg. */
   INCLINATION(0, 35, 20);
 
