@@ -15,6 +15,8 @@ final class Bedding {
   static boolean holds(double around, double across) {
     boolean root = around > ROOT_FROM || around < ROOT_TO;
     boolean front = around > FRONT_FROM || root;
-    return across <= Section.FOOT || (root && across >= Section.SCAPHA_END) || (front && across == 1);
+    return across <= Section.FOOT
+        || (root && across >= Section.SCAPHA_END)
+        || (front && across == 1);
   }
 }

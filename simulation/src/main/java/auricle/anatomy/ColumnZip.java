@@ -18,10 +18,7 @@ final class ColumnZip {
    * seen against the normals.
    */
   static void join(
-      MeshVertices vertices,
-      List<Integer> first,
-      List<Integer> second,
-      List<int[]> triangles) {
+      MeshVertices vertices, List<Integer> first, List<Integer> second, List<int[]> triangles) {
     int i = 0;
     int k = 0;
     while (i < first.size() - 1 || k < second.size() - 1) {

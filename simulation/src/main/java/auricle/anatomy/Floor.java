@@ -1,8 +1,8 @@
 package auricle.anatomy;
 
 /**
- * The floor of the bowl as a height over the lateral view: slightly cupped, with the crus
- * helicis, the ridge that runs in from the root of the helix and fades behind the middle.
+ * The floor of the bowl as a height over the lateral view: slightly cupped, with the crus helicis,
+ * the ridge that runs in from the root of the helix and fades behind the middle.
  */
 final class Floor {
   /** Height of the mid-surface of the floor: half the thickness of cartilage and skin, mm. */

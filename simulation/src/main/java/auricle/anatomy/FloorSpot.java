@@ -16,8 +16,7 @@ final class FloorSpot {
     point = view.point(u, v, floor.height(u, v));
     double alongU = (floor.height(u + STEP, v) - floor.height(u - STEP, v)) / (2 * STEP);
     double alongV = (floor.height(u, v + STEP) - floor.height(u, v - STEP)) / (2 * STEP);
-    normal =
-        Vectors.unit(Vectors.cross(view.vector(1, 0, alongU), view.vector(0, 1, alongV)));
+    normal = Vectors.unit(Vectors.cross(view.vector(1, 0, alongU), view.vector(0, 1, alongV)));
   }
 
   double[] point() {

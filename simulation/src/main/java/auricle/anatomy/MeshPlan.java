@@ -31,8 +31,7 @@ final class MeshPlan {
     int count = places.count() * division;
     for (int i = 0; i < count; i++) {
       double around = places.around(i, count);
-      columns.add(
-          new Column(around, ColumnRows.steps(normal.slice(around), division)));
+      columns.add(new Column(around, ColumnRows.steps(normal.slice(around), division)));
     }
     floor = new FloorDisc(places, division);
     topology = join(vertices(normal));
@@ -58,8 +57,7 @@ final class MeshPlan {
     for (Column column : columns) {
       AuricleSurface.Slice slice = surface.slice(column.around());
       for (double across : ColumnRows.across(slice.section(), column.steps())) {
-        vertices.add(
-            column.around(), across, slice.section().point(across), slice.normal(across));
+        vertices.add(column.around(), across, slice.section().point(across), slice.normal(across));
       }
     }
     floor.addVertices(surface, vertices);

@@ -91,10 +91,13 @@ final class Section {
     double mean = heading + bend * p.out() / 2;
     double turned = bend * p.out() / 2;
     double chord = p.out() * (Math.abs(turned) < 1e-9 ? 1 : Math.sin(turned) / turned);
-    return view.point(footU + chord * Math.cos(mean), footV + chord * Math.sin(mean), Clearance.of(p.lateral()));
+    return view.point(
+        footU + chord * Math.cos(mean), footV + chord * Math.sin(mean), Clearance.of(p.lateral()));
   }
 
-  /** Direction along the profile, outwards from the foot on, in the ear frame; not of unit length. */
+  /**
+   * Direction along the profile, outwards from the foot on, in the ear frame; not of unit length.
+   */
   double[] direction(double across) {
     ProfilePoint p = profile.at(lengthAt(across));
     double h = heading + bend * p.out();

@@ -14,8 +14,7 @@ final class VertexLengths {
     Map<Double, ProfileLengths> columns = new HashMap<>();
     for (int v = 0; v < vertices.count(); v++) {
       ProfileLengths lengths =
-          columns.computeIfAbsent(
-              vertices.around(v), a -> new ProfileLengths(surface.section(a)));
+          columns.computeIfAbsent(vertices.around(v), a -> new ProfileLengths(surface.section(a)));
       offset[v] = lengths.offset(vertices.across(v));
       edge[v] = lengths.offset(1) - offset[v];
     }

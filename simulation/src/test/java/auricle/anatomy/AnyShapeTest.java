@@ -47,8 +47,7 @@ class AnyShapeTest {
   void aValueOutsideItsBoundsIsRefused() {
     ShapeParameters normal = ShapeParameters.normalAdult();
     double tooDeep = ShapeKnob.BOWL_DEPTH.high() + 1;
-    assertThrows(
-        IllegalArgumentException.class, () -> normal.with(ShapeKnob.BOWL_DEPTH, tooDeep));
+    assertThrows(IllegalArgumentException.class, () -> normal.with(ShapeKnob.BOWL_DEPTH, tooDeep));
     assertEquals(
         ShapeKnob.BOWL_DEPTH.high(),
         normal.withWithin(ShapeKnob.BOWL_DEPTH, tooDeep).value(ShapeKnob.BOWL_DEPTH));

@@ -28,13 +28,13 @@ class KnobsTest {
   private static double fold(Auricle ear) {
     Chart chart = ear.chart();
     double around = chart.aroundAtHeight(50);
-    return chart
-        .spot(around, Chart.FOLD)
+    return chart.spot(around, Chart.FOLD)
         .position(ear.mesh().topology(), ear.mesh().positions())[0];
   }
 
   /** Least step of a reading over a knob's range, the steps being even. */
-  private static double leastRise(ShapeKnob knob, double from, double to, ToDoubleFunction<Auricle> f) {
+  private static double leastRise(
+      ShapeKnob knob, double from, double to, ToDoubleFunction<Auricle> f) {
     double least = Double.POSITIVE_INFINITY;
     double last = Double.NaN;
     for (int i = 0; i <= STEPS; i++) {
@@ -68,7 +68,8 @@ class KnobsTest {
     assertTrue(leastRise(ShapeKnob.LEAN_UPPER, 20, 70, e -> helixMastoid(e, Level.UPPER)) > 0.5);
     assertTrue(leastRise(ShapeKnob.LEAN_MIDDLE, 25, 70, e -> helixMastoid(e, Level.MIDDLE)) > 0.4);
     assertTrue(leastRise(ShapeKnob.LEAN_LOWER, 25, 70, e -> helixMastoid(e, Level.LOWER)) > 0.3);
-    assertTrue(leastRise(ShapeKnob.LOBULE_SLOPE, -15, 45, e -> helixMastoid(e, Level.LOBULE)) > 0.3);
+    assertTrue(
+        leastRise(ShapeKnob.LOBULE_SLOPE, -15, 45, e -> helixMastoid(e, Level.LOBULE)) > 0.3);
   }
 
   @Test

@@ -25,8 +25,7 @@ class MeshLevelsTest {
     for (int v = 0; v < PLANNING.mesh().vertexCount(); v++) {
       Chart chart = PLANNING.chart();
       SurfaceSpot spot = REFERENCE.chart().spot(chart.around(v), chart.across(v));
-      double[] there =
-          spot.position(REFERENCE.mesh().topology(), REFERENCE.mesh().positions());
+      double[] there = spot.position(REFERENCE.mesh().topology(), REFERENCE.mesh().positions());
       double[] here = Vectors.at(PLANNING.mesh().positions(), 3 * v);
       double gap = Vectors.norm(Vectors.subtract(there, here));
       assertTrue(gap < 0.1, "vertex " + v + ": " + gap);
