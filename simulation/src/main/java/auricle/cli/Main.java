@@ -49,6 +49,7 @@ public final class Main {
     reading.start();
     CommandLine line = new CommandLine(new Main());
     line.addSubcommand(new CheckCommand());
+    line.addSubcommand(new MaterialsCommand());
     line.addSubcommand(new AnalyseCommand(schema));
     line.addSubcommand(new VerifyCommand(schema));
     line.setExecutionExceptionHandler(new ProgramErrors());

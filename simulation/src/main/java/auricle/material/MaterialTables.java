@@ -105,4 +105,19 @@ public final class MaterialTables {
   public List<MaterialRow> variants(String slot) {
     return rows().stream().filter(r -> r.slot().equals(slot)).toList();
   }
+
+  /** The row of the whole ear that a region without a row of its own follows. */
+  public Optional<MaterialRow> wholeEar(String slot) {
+    Optional<String> whole =
+        Quantities.REGIONS.stream()
+            .filter(region -> slot.contains("." + region + "."))
+            .map(region -> slot.replace("." + region + ".", "."))
+            .findFirst();
+    return quantities.of(slot).isPresent() ? whole.flatMap(this::row) : Optional.empty();
+  }
+
+  /** Standard rows of regions that go their own way from a slot of the whole ear. */
+  public List<MaterialRow> regions(String slot) {
+    return quantities.regionSlots(slot).stream().flatMap(s -> row(s).stream()).toList();
+  }
 }

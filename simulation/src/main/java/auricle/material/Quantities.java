@@ -98,6 +98,15 @@ public final class Quantities {
     };
   }
 
+  /** The slots of all regions under a slot of the whole ear, as far as the model reads them. */
+  List<String> regionSlots(String slot) {
+    int dot = slot.indexOf('.');
+    return REGIONS.stream()
+        .map(region -> slot.substring(0, dot + 1) + region + "." + slot.substring(dot + 1))
+        .filter(s -> of(s).isPresent())
+        .toList();
+  }
+
   /** What a mistyped slot may have been meant to be. */
   String hint(String slot) {
     List<String> known = all.stream().flatMap(q -> spelledOut(q).stream()).toList();

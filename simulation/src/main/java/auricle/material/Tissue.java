@@ -3,6 +3,7 @@ package auricle.material;
 import auricle.diagnostics.BadInputException;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
@@ -12,8 +13,9 @@ import org.apache.commons.rng.UniformRandomProvider;
  * <p>Regions are named as anatomy names them ({@code antihelix}). Moduli are those at once, before
  * anything relaxes; {@link #relaxation} says what is lost of them.
  *
- * <p>Thickness of cartilage: the region's row times measured thickness over {@value #THICKNESS} if
- * one was measured, else times the factor of the age (Khan and Parab 2015, tragus).
+ * <p>Thickness of cartilage: as given for this ear; else the region's row times measured thickness
+ * over {@value #THICKNESS} if one was measured, else times the factor of the age (Khan and Parab
+ * 2015, tragus).
  */
 public final class Tissue {
   /** Slot of the thickness that a measured one is compared with. */
@@ -23,12 +25,10 @@ public final class Tissue {
 
   private final TissueKeys keys;
   private final TissueValues values;
-  private final double measuredScale;
 
-  private Tissue(TissueKeys keys, TissueValues values, double measuredScale) {
+  private Tissue(TissueKeys keys, TissueValues values) {
     this.keys = keys;
     this.values = values;
-    this.measuredScale = measuredScale;
   }
 
   /**
@@ -38,9 +38,7 @@ public final class Tissue {
    *     the ear's tissue
    */
   public static Tissue of(MaterialTables tables, TissueKeys keys) throws BadInputException {
-    TissueValues values = new TissueResolver(tables, keys).values();
-    double measured = keys.cartilageThickness_mm().orElse(Double.NaN);
-    return new Tissue(keys, values, measured / values.get(THICKNESS));
+    return new Tissue(keys, new TissueResolver(tables, keys).values());
   }
 
   /** Standard tissue of an adult, from the tables that come with the program. */
@@ -66,8 +64,7 @@ public final class Tissue {
       return new TissueLayers(none, none, layer(soft), none, none, poisson);
     }
     TissueLayer perichondrium = layer("perichondrium");
-    double modulus = values.inRegion("cartilage.", region, "modulus_mpa") * ageStiffness();
-    TissueLayer core = new TissueLayer(scale() * modulus, cartilage_mm(region));
+    TissueLayer core = new TissueLayer(scale() * modulus_mpa(region), cartilage_mm(region));
     return new TissueLayers(
         layer("skin.posterior"),
         perichondrium,
@@ -86,8 +83,10 @@ public final class Tissue {
     return values.get(SCALE);
   }
 
-  private double ageStiffness() {
-    return keys.age_years() < 15 ? values.get("age.stiffness_factor") : 1;
+  private double modulus_mpa(String region) {
+    UsedRow used = values.usedInRegion("cartilage.", region, "modulus_mpa");
+    boolean child = keys.age_years() < 15 && used.origin() != UsedRow.Origin.OVERRIDE;
+    return used.value() * (child ? values.get("age.stiffness_factor") : 1);
   }
 
   /** Stiffness of a region with its posterior skin adherent, about its neutral surface. */
@@ -107,8 +106,15 @@ public final class Tissue {
 
   /** Thickness of the cartilage alone, mm. */
   public double cartilage_mm(String region) {
-    double row = values.inRegion("cartilage.", region, "thickness_mm");
-    return row * (Double.isNaN(measuredScale) ? ageFactor() : measuredScale);
+    UsedRow used = values.usedInRegion("cartilage.", region, "thickness_mm");
+    boolean given = used.origin() == UsedRow.Origin.OVERRIDE;
+    return used.value() * (given ? 1 : thicknessScale());
+  }
+
+  private double thicknessScale() {
+    double standard = values.used(THICKNESS).row().value();
+    OptionalDouble measured = keys.cartilageThickness_mm();
+    return measured.isPresent() ? measured.getAsDouble() / standard : ageFactor();
   }
 
   private double ageFactor() {
@@ -219,7 +225,7 @@ public final class Tissue {
 
   /** The same tissue with all layers so much stiffer, on top of the scale it has. */
   public Tissue scaled(double factor) {
-    return new Tissue(keys, values.with(SCALE, factor * scale()), measuredScale);
+    return new Tissue(keys, values.with(SCALE, factor * scale()));
   }
 
   /**
@@ -230,6 +236,6 @@ public final class Tissue {
    * @param random gives the same tissue for the same state
    */
   public Tissue sample(UniformRandomProvider random) {
-    return new Tissue(keys, TissueSample.of(values, random), measuredScale);
+    return new Tissue(keys, TissueSample.of(values, random));
   }
 }

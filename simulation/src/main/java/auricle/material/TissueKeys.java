@@ -10,7 +10,8 @@ import java.util.TreeMap;
  *
  * <p>A choice or number for the whole ear holds in every region: where a region has a row of the
  * same variant, it takes that; where not, it follows the whole ear. A choice for a region goes
- * before one for the whole ear, a number before a choice.
+ * before one for the whole ear, a number before a choice, and a number for the thickness before a
+ * measured one.
  *
  * @param rows variant by slot: {@code cartilage.modulus_mpa → indentation}; the full key with @ is
  *     understood too

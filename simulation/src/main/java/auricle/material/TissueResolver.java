@@ -6,6 +6,7 @@ import auricle.diagnostics.NearestName;
 import auricle.material.UsedRow.Origin;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -35,7 +36,7 @@ final class TissueResolver {
     }
     inOrder(keys.rows()).forEach(this::choose);
     inOrder(keys.overrides()).forEach(this::override);
-    keys.cartilageThickness_mm().ifPresent(this::checkThickness);
+    keys.cartilageThickness_mm().ifPresent(this::measured);
     if (!(keys.age_years() >= 0 && keys.age_years() <= 130)) {
       findings.error("/age_years", "" + keys.age_years(), "an age from 0 to 130 years", "");
     }
@@ -89,12 +90,7 @@ final class TissueResolver {
 
   /** Slots of regions under a slot of the whole ear that have rows. */
   private List<String> regionsOf(String slot) {
-    int dot = slot.indexOf('.');
-    if (dot < 0) {
-      return List.of();
-    }
-    return Quantities.REGIONS.stream()
-        .map(region -> slot.substring(0, dot + 1) + region + slot.substring(dot))
+    return tables.quantities().regionSlots(slot).stream()
         .filter(s -> !tables.variants(s).isEmpty())
         .toList();
   }
@@ -141,8 +137,13 @@ final class TissueResolver {
         "");
   }
 
-  private void checkThickness(double thickness_mm) {
-    Quantity q = tables.quantities().of(Tissue.THICKNESS).orElseThrow();
+  /** A measured thickness stands for the whole ear, unless a number was given in its place. */
+  private void measured(double thickness_mm) {
+    UsedRow used = Objects.requireNonNull(bySlot.get(Tissue.THICKNESS));
+    Quantity q = used.row().quantity();
+    if (used.origin() != Origin.OVERRIDE) {
+      bySlot.put(Tissue.THICKNESS, new UsedRow(used.row(), thickness_mm, Origin.OVERRIDE));
+    }
     if (!q.allows(thickness_mm)) {
       findings.error(
           "/cartilage_thickness_mm",

@@ -40,8 +40,13 @@ final class TissueValues {
 
   /** The number of a region: its own, or that of the whole ear. */
   double inRegion(String before, String region, String after) {
+    return usedInRegion(before, region, after).value();
+  }
+
+  /** The row of a region: its own, or that of the whole ear. */
+  UsedRow usedInRegion(String before, String region, String after) {
     String own = before + region + "." + after;
-    return get(has(own) ? own : before + after);
+    return used(has(own) ? own : before + after);
   }
 
   /** All rows in the order of their slots. */

@@ -2,9 +2,15 @@ package auricle.material;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import auricle.diagnostics.BadInputException;
+import auricle.diagnostics.Finding;
 import auricle.testing.Check;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class TissueTest {
@@ -61,6 +67,80 @@ class TissueTest {
     double scale = thick.cartilage_mm("floor") / tissue.cartilage_mm("floor");
     Check.within(1e-12, thick.cartilage_mm("floor"), 1.5, "as measured");
     Check.within(1e-12, thick.cartilage_mm("helix") / tissue.cartilage_mm("helix"), scale, "floor");
+  }
+
+  @Test
+  void aGivenThicknessIsTakenAsItIs() throws Exception {
+    TissueKeys keys =
+        TissueKeys.standard(11)
+            .withThickness(1.5)
+            .withOverride("cartilage.thickness_mm", 0.9)
+            .withOverride("cartilage.scapha.thickness_mm", 0.7);
+    Tissue given = Tissue.of(MaterialTables.shipped(), keys);
+    assertEquals(0.9, given.cartilage_mm("helix"));
+    assertEquals(0.7, given.cartilage_mm("scapha"));
+  }
+
+  @Test
+  void aChildIsThinnerNotSofter() throws Exception {
+    Tissue child = Tissue.of(MaterialTables.shipped(), TissueKeys.standard(9));
+    double share = child.cartilage_mm("helix") / tissue.cartilage_mm("helix");
+    MaterialRow row =
+        MaterialTables.shipped().row("age.thickness_factor_under_15").orElseThrow();
+    Check.within(1e-12, share, row.value(), row.source() + ", derived");
+    assertEquals(
+        tissue.layers("helix").core().modulus_mpa(), child.layers("helix").core().modulus_mpa());
+  }
+
+  @Test
+  void aChoiceForTheWholeEarHoldsInItsRegions() throws Exception {
+    MaterialTables tables = MaterialTables.shipped();
+    String slot = "cartilage.modulus_mpa";
+    Tissue indented = Tissue.of(tables, TissueKeys.standard(35).withRow(slot, "indentation"));
+    assertEquals(
+        tables.row("cartilage.helix.modulus_mpa@indentation").orElseThrow().value(),
+        indented.layers("helix").core().modulus_mpa());
+    assertEquals(
+        tables.row(slot + "@indentation").orElseThrow().value(),
+        indented.layers("scapha").core().modulus_mpa());
+    Tissue septum = Tissue.of(tables, TissueKeys.standard(35).withRow(slot, "septum_dynamic"));
+    assertEquals(
+        tables.row(slot + "@septum_dynamic").orElseThrow().value(),
+        septum.layers("floor").core().modulus_mpa());
+  }
+
+  @Test
+  void choicesThatCannotBeMetAreToldAllAtOnce() {
+    TissueKeys keys =
+        new TissueKeys(
+            Map.of("cartilage.modulus_mpa", "septum_dynamik", "cartilage.poison", "a"),
+            Map.of("cartilage.poisson", 0.7, "bite.knot_slak_mm", 0.1),
+            -1,
+            OptionalDouble.of(12));
+    BadInputException refused =
+        assertThrows(
+            BadInputException.class, () -> Tissue.of(MaterialTables.shipped(), keys));
+    List<String> lines = refused.findings().stream().map(Finding::line).toList();
+    String all = String.join("\n", lines);
+    assertEquals(6, lines.size(), all);
+    assertTrue(all.contains("Did you mean 'septum_dynamic'?"), all);
+    assertTrue(all.contains("Did you mean 'cartilage.poisson'?"), all);
+    assertTrue(all.contains("/overrides/cartilage.poisson: 0.7"), all);
+    assertTrue(all.contains("Did you mean 'bite.knot_slack_mm'?"), all);
+    assertTrue(all.contains("/age_years: -1"), all);
+    assertTrue(all.contains("/cartilage_thickness_mm: 12"), all);
+  }
+
+  @Test
+  void absorbableThreadsLoseTheirStrength() {
+    StrengthLeft left = tissue.thread("polydioxanone_4_0").orElseThrow().strengthLeft();
+    MaterialTables tables = MaterialTables.shipped();
+    MaterialRow at28 = tables.row("thread.polydioxanone.strength_left_day_28").orElseThrow();
+    MaterialRow at56 = tables.row("thread.polydioxanone.strength_left_day_56").orElseThrow();
+    Check.within(1e-12, left.at(28), at28.value(), at28.source());
+    Check.within(1e-12, left.at(42), (at28.value() + at56.value()) / 2, "halfway on the line");
+    assertEquals(0, left.at(100));
+    assertEquals(1, tissue.thread("polyester_4_0").orElseThrow().strengthLeft().at(365));
   }
 
   @Test
