@@ -37,7 +37,8 @@ final class MaterialsCommand implements Callable<Integer> {
   @Option(
       names = "--explain",
       paramLabel = "ROW",
-      description = "Shows all that is known about a row: what it rests on, who uses it, what else is known.")
+      description =
+          "Shows all that is known about a row: what it rests on, who uses it, what else is known.")
   private String explain = "";
 
   @Option(

@@ -54,8 +54,7 @@ public final class MaterialExplained {
   }
 
   private static String other(MaterialRow row) {
-    return "%s (%s, %s)"
-        .formatted(MaterialWords.amount(row), row.confidence().key(), row.source());
+    return "%s (%s, %s)".formatted(MaterialWords.amount(row), row.confidence().key(), row.source());
   }
 
   private void choose(MaterialRow row) {
@@ -65,7 +64,9 @@ public final class MaterialExplained {
             .filter(v -> !v.isEmpty())
             .toList();
     if (!variants.isEmpty()) {
-      line("to choose", "under tissue in a scenario: rows: {%s: %s}".formatted(row.slot(), variants.get(0)));
+      line(
+          "to choose",
+          "under tissue in a scenario: rows: {%s: %s}".formatted(row.slot(), variants.get(0)));
     }
     line("to change", "under tissue in a scenario: overrides: {%s: NUMBER}".formatted(row.slot()));
   }

@@ -67,8 +67,7 @@ class TissueSampleTest {
     double b = (spread.high() - row.value()) / spread.deviation();
     double z = unit.cumulativeProbability(b) - unit.cumulativeProbability(a);
     double shift = (unit.density(a) - unit.density(b)) / z;
-    double variance =
-        1 + (a * unit.density(a) - b * unit.density(b)) / z - shift * shift;
+    double variance = 1 + (a * unit.density(a) - b * unit.density(b)) / z - shift * shift;
     SummaryStatistics s = drawn(t -> t.cartilage_mm("floor"));
     String source = "moments of the truncated normal distribution";
     Check.within(0.01, s.getMean(), row.value() + shift * spread.deviation(), source);

@@ -85,8 +85,7 @@ class TissueTest {
   void aChildIsThinnerNotSofter() throws Exception {
     Tissue child = Tissue.of(MaterialTables.shipped(), TissueKeys.standard(9));
     double share = child.cartilage_mm("helix") / tissue.cartilage_mm("helix");
-    MaterialRow row =
-        MaterialTables.shipped().row("age.thickness_factor_under_15").orElseThrow();
+    MaterialRow row = MaterialTables.shipped().row("age.thickness_factor_under_15").orElseThrow();
     Check.within(1e-12, share, row.value(), row.source() + ", derived");
     assertEquals(
         tissue.layers("helix").core().modulus_mpa(), child.layers("helix").core().modulus_mpa());
@@ -118,8 +117,7 @@ class TissueTest {
             -1,
             OptionalDouble.of(12));
     BadInputException refused =
-        assertThrows(
-            BadInputException.class, () -> Tissue.of(MaterialTables.shipped(), keys));
+        assertThrows(BadInputException.class, () -> Tissue.of(MaterialTables.shipped(), keys));
     List<String> lines = refused.findings().stream().map(Finding::line).toList();
     String all = String.join("\n", lines);
     assertEquals(6, lines.size(), all);
