@@ -2,9 +2,12 @@ package auricle.scenario;
 
 import auricle.anatomy.Side;
 import auricle.assessment.CautionKind;
+import auricle.rehearsal.RehearsalResult;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,6 +21,23 @@ public final class Expectations {
     this.side = side;
     this.own = own;
     this.other = other;
+  }
+
+  /**
+   * Every expectation of an ear, met or not; where no time after the operation was rehearsed, those
+   * of such times are left out.
+   *
+   * @param results of the ears that were rehearsed, this one among them
+   */
+  public static List<ExpectationResult> check(
+      ScenarioEar ear, Map<Side, RehearsalResult> results) {
+    Map<Side, Course> courses = new EnumMap<>(Side.class);
+    results.forEach((side, result) -> courses.put(side, new RehearsedCourse(result)));
+    Course own = courses.remove(ear.side());
+    if (own == null) {
+      throw new IllegalArgumentException("the ear was not rehearsed: " + ear.side());
+    }
+    return check(ear, own, courses.values().stream().findFirst());
   }
 
   /**
