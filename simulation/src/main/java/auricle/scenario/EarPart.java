@@ -58,10 +58,10 @@ record EarPart(Entry root, String key, Side side) {
     if (bite.matches()) {
       return place(bitePlace(bite));
     }
-    if (exists(pointer) || key.isEmpty()) {
+    if (exists(pointer) || !pointer.startsWith(at() + "/")) {
       return pointer;
     }
-    String common = pointer.substring(at().length());
+    String common = common(pointer);
     String section = "/" + common.split("/", -1)[1];
     return exists(common) || !exists(at() + section) && exists(section) ? common : pointer;
   }
@@ -69,12 +69,17 @@ record EarPart(Entry root, String key, Side side) {
   /** Where the number of a bite stands: by itself, or for two or four of them at once. */
   private String bitePlace(Matcher bite) {
     String suture = bite.group(1);
-    String common = suture.substring(at().length());
+    String common = common(suture);
     if (exists(suture + "/bites") || exists(common + "/bites")) {
       return suture + "/bites/" + bite.group(2) + "_" + bite.group(3) + "/" + bite.group(4);
     }
     boolean level = bite.group(4).equals("level_percent");
     return suture + (level ? "/level_percent" : "/" + bite.group(2) + "_from_fold_mm");
+  }
+
+  /** A place below the ear's own block as it would be at the top of the file. */
+  private String common(String pointer) {
+    return pointer.startsWith(at() + "/") ? pointer.substring(at().length()) : pointer;
   }
 
   private boolean exists(String pointer) {
