@@ -29,8 +29,7 @@ public final class Expectations {
    *
    * @param results of the ears that were rehearsed, this one among them
    */
-  public static List<ExpectationResult> check(
-      ScenarioEar ear, Map<Side, RehearsalResult> results) {
+  public static List<ExpectationResult> check(ScenarioEar ear, Map<Side, RehearsalResult> results) {
     Map<Side, Course> courses = new EnumMap<>(Side.class);
     results.forEach((side, result) -> courses.put(side, new RehearsedCourse(result)));
     Course own = courses.remove(ear.side());

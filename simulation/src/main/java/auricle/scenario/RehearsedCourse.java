@@ -42,7 +42,10 @@ final class RehearsedCourse implements Course {
   public OptionalDouble tension(String step, Moment moment) {
     List<ThreadState> threads = step(moment).map(StepResult::threads).orElse(List.of());
     return of(
-        threads.stream().filter(t -> t.name().equals(step)).map(ThreadState::tension_n).findFirst());
+        threads.stream()
+            .filter(t -> t.name().equals(step))
+            .map(ThreadState::tension_n)
+            .findFirst());
   }
 
   private static OptionalDouble of(Optional<Double> value) {

@@ -14,8 +14,30 @@ class MutatedScenariosTest {
   private static final int COUNT = 2000;
   private static final List<String> SLIPS =
       List.of(
-          "0", "-1", "1.0e-300", "1.0e30", "null", "[]", "{}", "x", "''", "[0, 0]", "true", "", ":",
-          "ear", "right", "- 1", "before", "\t", "~", "#", "{a: 1}", "[[1]]", "plan", "name");
+          "0",
+          "-1",
+          "1.0e-300",
+          "1.0e30",
+          "null",
+          "[]",
+          "{}",
+          "x",
+          "''",
+          "[0, 0]",
+          "true",
+          "",
+          ":",
+          "ear",
+          "right",
+          "- 1",
+          "before",
+          "\t",
+          "~",
+          "#",
+          "{a: 1}",
+          "[[1]]",
+          "plan",
+          "name");
 
   private static final ScenarioReader READER = ScenarioReader.shipped();
 
