@@ -93,13 +93,21 @@ public final class ElasticThread implements EnergyTerm {
   }
 
   /**
-   * From now on let go of: at λ = 0 it pulls at the given tension, N, at λ = 1 at none.
-   *
-   * @throws IllegalArgumentException if the tension is negative or not finite
+   * From now on let out: at λ = 0 as it is, then longer and longer, at λ = 1 it pulls at nothing.
+   * Led by its length, not by its tension, the body cannot run away under it.
    */
-  public void letGo(double tension_N) {
-    double full = new ThreadLaw.ConstantPull(tension_N).tension_N();
-    follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, (1 - lambda) * full)));
+  public void letGo() {
+    ThreadLaw none = new ThreadLaw.ConstantPull(0);
+    if (law instanceof ThreadLaw.Elastic tied) {
+      double rate = tied.axialStiffness_N() / tied.restLength_mm();
+      follow(lambda -> lambda < 1 ? letOut(tied.restLength_mm() * (1 + lambda), rate) : none);
+    } else {
+      follow(lambda -> none);
+    }
+  }
+
+  private static ThreadLaw letOut(double restLength, double rate) {
+    return new ThreadLaw.Elastic(rate * restLength, restLength);
   }
 
   /** From now on by the given law, whatever the load factor. */

@@ -11,7 +11,7 @@ public final class Durations {
 
   private Durations() {}
 
-  /** "40 s", "3 h", "5 days", "3 months". */
+  /** "40 s", "3 h", "5 days", "1 week", "3 months". */
   public static String words(double seconds) {
     double days = seconds / DAY_S;
     if (days < 1) {
@@ -21,6 +21,9 @@ public final class Durations {
     boolean whole = Math.abs(months - Math.rint(months)) < 0.02 * months;
     if (months > 0.9 && whole) {
       return number(months) + (Math.rint(months) == 1 ? " month" : " months");
+    }
+    if (days % 7 == 0 && days < 28) {
+      return number(days / 7) + (days == 7 ? " week" : " weeks");
     }
     return number(days) + (Math.abs(days - 1) < 0.005 ? " day" : " days");
   }

@@ -25,6 +25,7 @@ import java.util.Optional;
 public final class SlippingThread implements TimePart {
   private static final double SLACK = 2 * ThreadLaw.Elastic.BLEND_TENSION;
 
+  private final String name;
   private final ElasticThread thread;
   private final ThreadStrength strength;
   private final Migration migration;
@@ -41,14 +42,20 @@ public final class SlippingThread implements TimePart {
   private StepWeights weights = new StepWeights(0, 0);
 
   /**
+   * @param name what it is called in messages and results
    * @param thread tied: its law is elastic
    * @throws IllegalArgumentException if it is not tied
    */
   public SlippingThread(
-      ElasticThread thread, ThreadStrength strength, Migration migration, ScarGrowth growth) {
+      String name,
+      ElasticThread thread,
+      ThreadStrength strength,
+      Migration migration,
+      ScarGrowth growth) {
     if (!(thread.law() instanceof ThreadLaw.Elastic law)) {
-      throw new IllegalArgumentException(thread.name() + " is not tied");
+      throw new IllegalArgumentException(name + " is not tied");
     }
+    this.name = name;
     this.thread = thread;
     this.strength = strength;
     this.migration = migration;
@@ -94,20 +101,25 @@ public final class SlippingThread implements TimePart {
   public Optional<String> yields(double[] u) {
     double pull = thread.tension(u);
     return !gone && pull > strength.bears_n(end)
-        ? Optional.of(thread.name() + ": " + strength.words(pull, end))
+        ? Optional.of(name + ": " + strength.words(pull, end))
         : Optional.empty();
   }
 
   @Override
   public void give(double[] u) {
     gone = true;
-    thread.letGo(tension);
+    thread.letGo();
+  }
+
+  /** Lets it go for a trial, from load factor 0 to 1; the next {@link #aim} ties it again. */
+  void cut() {
+    thread.letGo();
   }
 
   /** How it is at the state arrived at last. */
   public ThreadAtMoment state() {
     return new ThreadAtMoment(
-        thread.name(),
+        name,
         tension,
         strength.knotPull_n(time),
         strength.tearThrough_n(),

@@ -1,5 +1,6 @@
 package auricle.healing;
 
+import auricle.equilibrium.StepSettings;
 import auricle.numerics.NewtonSettings;
 
 /**
@@ -41,6 +42,13 @@ public record TimeStepSettings(
           "tolerance %s mm, first step %s s, smallest %s s, growth %s: expected positive numbers, the first step not below the smallest, growth above 1"
               .formatted(tolerance_mm, first_s, smallest_s, growth));
     }
+  }
+
+  /** How the body is led to rest where something gave way: by a hundred load steps at most. */
+  StepSettings leading() {
+    StepSettings usual = StepSettings.USUAL;
+    return new StepSettings(
+        newton, usual.first(), 1e-3, usual.largest(), usual.easy(), usual.hard(), 100);
   }
 
   /** The same with another tolerance, mm. */

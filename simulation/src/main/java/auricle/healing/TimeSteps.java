@@ -3,7 +3,6 @@ package auricle.healing;
 import auricle.equilibrium.LoadPath;
 import auricle.equilibrium.LoadSteps;
 import auricle.equilibrium.StepMonitor;
-import auricle.equilibrium.StepSettings;
 import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
 import auricle.numerics.NewtonMinimiser;
@@ -50,11 +49,23 @@ public final class TimeSteps {
       double start_s,
       TimeStepSettings settings,
       TimeMonitor monitor) {
+    this(energy, new NewtonMinimiser(energy), directors, parts, start_s, settings, monitor);
+  }
+
+  /** The same with a solver that has this energy's sparse pattern already, or shares it. */
+  TimeSteps(
+      TotalEnergy energy,
+      NewtonMinimiser minimiser,
+      Directors directors,
+      List<? extends TimePart> parts,
+      double start_s,
+      TimeStepSettings settings,
+      TimeMonitor monitor) {
     this.energy = energy;
+    this.minimiser = minimiser;
     this.parts = List.copyOf(parts);
     this.settings = settings;
     this.monitor = monitor;
-    minimiser = new NewtonMinimiser(energy);
     motion = new Motion(energy, directors);
     clock[0] = start_s;
     clock[1] = settings.first_s();
@@ -185,8 +196,8 @@ public final class TimeSteps {
     part.give(energy.unknowns());
     energy.setLoadFactor(0);
     StepMonitor watch = (factor, line) -> monitor.proceed(time());
-    StepSettings quick = StepSettings.USUAL.withNewton(settings.newton());
-    LoadPath path = new LoadSteps(energy, quick, watch).run(1);
+    LoadPath path =
+        new LoadSteps(energy, minimiser, settings.leading(), watch).run(1);
     path.events().forEach(event -> events.add(new TimeEvent(time(), event.words())));
     counts[2] += path.iterations();
     if (path.outcome() != Outcome.CONVERGED) {

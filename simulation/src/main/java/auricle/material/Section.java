@@ -108,6 +108,25 @@ public final class Section {
   }
 
   /**
+   * What this section has more of than another, entry by entry: what a layer adds. Its thickness is
+   * the difference of the two.
+   *
+   * @throws IllegalArgumentException if this is not the stiffer of the two in stretch and in bending
+   */
+  public Section minus(Section other) {
+    double[] s = stiffness.clone();
+    for (int i = 0; i < s.length; i++) {
+      s[i] -= other.stiffness[i];
+    }
+    for (int i = 0; i < 6; i++) {
+      if (!(s[7 * i] > 0)) {
+        throw new IllegalArgumentException("the other section is the stiffer one");
+      }
+    }
+    return new Section(s, Math.max(0, thickness - other.thickness));
+  }
+
+  /**
    * The matrix in axes turned by an angle against those of the section.
    *
    * @param angle angle from the new first axis to the section's first axis, anticlockwise about the

@@ -42,11 +42,16 @@ class ScaledTermTest {
   }
 
   @Test
-  void aThreadLetGoOfPullsLessAndLess() {
-    thread.letGo(0.8);
-    thread.setLoadFactor(0.25);
-    assertEquals(0.6, thread.tension(U), 1e-15);
-    thread.setLoadFactor(1.5);
+  void aThreadLetGoOfGetsLongerAndPullsAtNothingInTheEnd() {
+    thread.tieToLength(5);
+    double tied = thread.tension(U);
+    double rate = 2;
+    thread.letGo();
+    thread.setLoadFactor(0);
+    assertEquals(tied, thread.tension(U), 1e-12);
+    thread.setLoadFactor(0.1);
+    assertEquals(tied - rate * 0.5, thread.tension(U), 1e-12);
+    thread.setLoadFactor(1);
     assertEquals(0, thread.tension(U));
   }
 }

@@ -11,7 +11,8 @@ class DurationsTest {
     assertEquals("40 s", Durations.words(40));
     assertEquals("3 h", Durations.words(3 * 3600));
     assertEquals("1 day", Durations.words(day));
-    assertEquals("7 days", Durations.words(7 * day));
+    assertEquals("1 week", Durations.words(7 * day));
+    assertEquals("5 days", Durations.words(5 * day));
     assertEquals("1 month", Durations.words(30 * day));
     assertEquals("3 months", Durations.words(91 * day));
     assertEquals("12 months", Durations.words(365 * day));

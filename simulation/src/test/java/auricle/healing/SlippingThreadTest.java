@@ -29,7 +29,7 @@ class SlippingThreadTest {
 
   @Test
   void tensionFallsExponentiallyWhereBitesSlipWithoutHealing() {
-    SlippingThread part = new SlippingThread(body.thread, STRONG, new Migration(0.05, 0, 1), NEVER);
+    SlippingThread part = new SlippingThread("thread", body.thread, STRONG, new Migration(0.05, 0, 1), NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double first = (SpringAndThread.SPAN - TIED) / COMPLIANCE;
@@ -47,7 +47,7 @@ class SlippingThreadTest {
   void slipEndsAsHealingProceeds() {
     ScarGrowth healing = new ScarGrowth(20);
     SlippingThread part =
-        new SlippingThread(body.thread, STRONG, new Migration(0.05, 0, 1), healing);
+        new SlippingThread("thread", body.thread, STRONG, new Migration(0.05, 0, 1), healing);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double first = part.state().tension_n();
@@ -59,7 +59,7 @@ class SlippingThreadTest {
 
   @Test
   void theSlipOfOneLongStepStaysWithinBounds() {
-    SlippingThread part = new SlippingThread(body.thread, STRONG, new Migration(50, 0, 1), NEVER);
+    SlippingThread part = new SlippingThread("thread", body.thread, STRONG, new Migration(50, 0, 1), NEVER);
     TimeSteps steps = body.steps(TimeStepSettings.USUAL.withTolerance(1e9).withFirst(1e9), part);
     steps.settle();
     assertTrue(steps.reach(3650 * DAY).converged());
@@ -69,7 +69,7 @@ class SlippingThreadTest {
 
   @Test
   void aKnotSeatsByItsSlackAndNoMore() {
-    SlippingThread part = new SlippingThread(body.thread, STRONG, new Migration(0, 0.3, 2), NEVER);
+    SlippingThread part = new SlippingThread("thread", body.thread, STRONG, new Migration(0, 0.3, 2), NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double first = part.state().tension_n();
@@ -83,7 +83,7 @@ class SlippingThreadTest {
   void aThreadThatLosesItsStrengthLetsGoWhenItPullsAtMoreThanIsLeft() {
     // 0.385 N against 1 N, of which days/100 are lost
     ThreadStrength absorbed = new ThreadStrength(1, days -> Math.max(0, 1 - days / 100), 8);
-    SlippingThread part = new SlippingThread(body.thread, absorbed, Migration.NONE, NEVER);
+    SlippingThread part = new SlippingThread("thread", body.thread, absorbed, Migration.NONE, NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double when = 100 * (1 - part.state().tension_n());
@@ -100,7 +100,7 @@ class SlippingThreadTest {
   @Test
   void aThreadTiedBeyondWhatItBearsLetsGoAtOnce() {
     ThreadStrength weak = new ThreadStrength(5, days -> 1, 0.1);
-    SlippingThread part = new SlippingThread(body.thread, weak, Migration.NONE, NEVER);
+    SlippingThread part = new SlippingThread("thread", body.thread, weak, Migration.NONE, NEVER);
     TimeResult result = body.steps(FINE, part).settle();
     assertEquals(0, result.events().get(0).time_s());
     assertTrue(result.events().get(0).words().contains("tears out"), result.toString());
@@ -137,7 +137,7 @@ class SlippingThreadTest {
         new ElasticThread("loose", List.of(new VertexPoint(0), new FixedPoint(1, 0, 0)), false, 1);
     assertThrows(
         IllegalArgumentException.class,
-        () -> new SlippingThread(loose, STRONG, Migration.NONE, NEVER));
+        () -> new SlippingThread("loose", loose, STRONG, Migration.NONE, NEVER));
     assertFalse(STRONG.bears_n(0) > 5);
   }
 }

@@ -1,0 +1,150 @@
+package auricle.healing;
+
+import auricle.anatomy.Level;
+import auricle.energy.ElasticThread;
+import auricle.energy.ThreadLaw;
+import auricle.equilibrium.TotalEnergy;
+import auricle.measurement.EarMeasurer;
+import auricle.measurement.Figure;
+import auricle.measurement.Measures;
+import auricle.numerics.NewtonMinimiser;
+import auricle.numerics.Outcome;
+import auricle.plan.Operation;
+import auricle.surgery.BodyThread;
+import auricle.surgery.EarBody;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Follows an operated ear over time. */
+public final class EarHealing {
+  private static final Map<Level, Figure> PROJECTION =
+      Map.of(
+          Level.UPPER, Figure.HELIX_MASTOID_UPPER,
+          Level.MIDDLE, Figure.HELIX_MASTOID_MIDDLE,
+          Level.LOWER, Figure.HELIX_MASTOID_LOWER,
+          Level.LOBULE, Figure.LOBULE_MASTOID);
+
+  private final EarMeasurer measurer;
+  private final Measures before;
+  private final EarParts parts;
+  private final TotalEnergy energy;
+  private final TimeSteps steps;
+  private final ReleaseTest release;
+  private final TimeMonitor monitor;
+  private final List<MomentResult> moments = new ArrayList<>();
+  private final int[] counts = new int[3];
+
+  private EarHealing(
+      EarBody body,
+      EarMeasurer measurer,
+      List<Operation> plan,
+      TimeStepSettings settings,
+      TimeMonitor monitor) {
+    this.measurer = measurer;
+    this.monitor = monitor;
+    before = measurer.measure(body.auricle().mesh().unknowns());
+    parts = new EarParts(body, plan);
+    energy = parts.energy();
+    NewtonMinimiser minimiser = new NewtonMinimiser(energy);
+    steps =
+        new TimeSteps(
+            energy, minimiser, body.shell().directors(), parts.parts(), 0, settings, monitor);
+    release =
+        new ReleaseTest(
+            energy, minimiser, parts.parts(), parts.threads(), settings);
+  }
+
+  /**
+   * The ear at the times asked for. The body is left as it was: tied, in its present state.
+   *
+   * @param body at rest after the plan
+   * @param measurer of its auricle
+   * @param plan the operations done
+   * @param days times since tied, ascending; 0 is added if it is not there
+   * @param settings of the steps in time
+   * @param monitor may cancel
+   */
+  public static Timeline follow(
+      EarBody body,
+      EarMeasurer measurer,
+      List<Operation> plan,
+      List<Double> days,
+      TimeStepSettings settings,
+      TimeMonitor monitor) {
+    double[] saved = body.shell().energy().save();
+    Map<ElasticThread, ThreadLaw> laws = new LinkedHashMap<>();
+    for (BodyThread thread : body.threads()) {
+      laws.put(thread.thread(), thread.thread().law());
+    }
+    try {
+      return new EarHealing(body, measurer, plan, settings, monitor).run(days);
+    } finally {
+      laws.forEach((thread, law) -> thread.follow(law));
+      body.shell().energy().restore(saved);
+    }
+  }
+
+  private Timeline run(List<Double> days) {
+    TimeResult result = steps.settle();
+    count(result);
+    if (result.converged()) {
+      moments.add(moment(0, result));
+    }
+    for (double day : days) {
+      if (day > 0 && result.converged()) {
+        result = steps.reach(day * Durations.DAY_S);
+        count(result);
+        if (result.converged()) {
+          moments.add(moment(day, result));
+        }
+      }
+    }
+    Outcome outcome = result.outcome();
+    return new Timeline(
+        moments, outcome, result.reason(), counts[0], counts[1], counts[2], Optional.empty());
+  }
+
+  private void count(TimeResult result) {
+    counts[0] += result.steps();
+    counts[1] += result.rejected();
+    counts[2] += result.iterations();
+  }
+
+  private MomentResult moment(double days, TimeResult result) {
+    Measures measures = measurer.measure(energy.unknowns());
+    Measures tied = moments.isEmpty() ? measures : moments.get(0).measures();
+    return new MomentResult(
+        days,
+        days == 0 ? "tied" : Durations.words(days * Durations.DAY_S),
+        measures,
+        parts.threads().stream().map(SlippingThread::state).toList(),
+        loss(measures, tied),
+        released(days),
+        new EarState(energy.unknowns(), energy.frames()),
+        result.events().stream()
+            .map(event -> Durations.words(event.time_s()) + ": " + event.words())
+            .toList());
+  }
+
+  private Optional<Measures> released(double days) {
+    return parts.threads().isEmpty()
+        ? Optional.empty()
+        : release.at(days * Durations.DAY_S, monitor).map(measurer::measure);
+  }
+
+  private Map<Level, Double> loss(Measures now, Measures tied) {
+    Map<Level, Double> loss = new EnumMap<>(Level.class);
+    PROJECTION.forEach(
+        (level, figure) -> {
+          double correction = figure.of(before) - figure.of(tied);
+          if (Math.abs(correction) >= Timeline.LEAST_CORRECTION_MM) {
+            loss.put(level, (figure.of(now) - figure.of(tied)) / correction);
+          }
+        });
+    return loss;
+  }
+}
