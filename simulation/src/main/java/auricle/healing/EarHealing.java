@@ -53,9 +53,7 @@ public final class EarHealing {
     steps =
         new TimeSteps(
             energy, minimiser, body.shell().directors(), parts.parts(), 0, settings, monitor);
-    release =
-        new ReleaseTest(
-            energy, minimiser, parts.parts(), parts.threads(), settings);
+    release = new ReleaseTest(energy, minimiser, parts.parts(), parts.threads(), settings);
   }
 
   /**

@@ -73,8 +73,7 @@ final class EarParts {
     ThreadStrength strength =
         new ThreadStrength(row.knotPull_n(), row.strengthLeft()::at, tied.tearThrough_n());
     Migration migration =
-        new Migration(
-            bite.migration_mm_per_day_n(), bite.knotSlack_mm(), bite.knotSeating_days());
+        new Migration(bite.migration_mm_per_day_n(), bite.knotSlack_mm(), bite.knotSeating_days());
     SlippingThread part =
         new SlippingThread(tied.name(), tied.thread(), strength, migration, growth);
     threads.add(part);
@@ -117,11 +116,7 @@ final class EarParts {
     double tiltLength = before.unit(before.size() - 1);
     TotalEnergy energy =
         new TotalEnergy(
-            terms,
-            before.supports(),
-            body.shell().directors(),
-            before.unknowns(),
-            tiltLength);
+            terms, before.supports(), body.shell().directors(), before.unknowns(), tiltLength);
     energy.setLoadFactor(1);
     return energy;
   }

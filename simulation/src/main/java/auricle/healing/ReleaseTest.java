@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What the ear would do if all threads were cut at a time: its rest an hour later, when what relaxes
- * within minutes has come to terms with the new shape and nothing has healed. The history goes on as
- * if it had not been asked.
+ * What the ear would do if all threads were cut at a time: its rest an hour later, when what
+ * relaxes within minutes has come to terms with the new shape and nothing has healed. The history
+ * goes on as if it had not been asked.
  */
 final class ReleaseTest {
   /** How long after the cut the shape is taken, s; our own convention. */
@@ -45,8 +45,7 @@ final class ReleaseTest {
   Optional<double[]> at(double time_s, TimeMonitor monitor) {
     double[] saved = energy.save();
     boolean found = near(time_s, monitor) || far(saved, time_s, monitor);
-    Optional<double[]> released =
-        found ? Optional.of(energy.unknowns().clone()) : Optional.empty();
+    Optional<double[]> released = found ? Optional.of(energy.unknowns().clone()) : Optional.empty();
     lastReleased = found ? energy.save() : lastReleased;
     aim(time_s, 0);
     energy.restore(saved);

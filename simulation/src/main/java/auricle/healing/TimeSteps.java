@@ -196,8 +196,7 @@ public final class TimeSteps {
     part.give(energy.unknowns());
     energy.setLoadFactor(0);
     StepMonitor watch = (factor, line) -> monitor.proceed(time());
-    LoadPath path =
-        new LoadSteps(energy, minimiser, settings.leading(), watch).run(1);
+    LoadPath path = new LoadSteps(energy, minimiser, settings.leading(), watch).run(1);
     path.events().forEach(event -> events.add(new TimeEvent(time(), event.words())));
     counts[2] += path.iterations();
     if (path.outcome() != Outcome.CONVERGED) {

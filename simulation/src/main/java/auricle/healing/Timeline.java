@@ -47,7 +47,6 @@ public record Timeline(
 
   /** The same with bands. */
   public Timeline with(Bands others) {
-    return new Timeline(
-        moments, outcome, words, steps, rejected, iterations, Optional.of(others));
+    return new Timeline(moments, outcome, words, steps, rejected, iterations, Optional.of(others));
   }
 }

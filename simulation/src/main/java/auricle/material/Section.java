@@ -111,7 +111,8 @@ public final class Section {
    * What this section has more of than another, entry by entry: what a layer adds. Its thickness is
    * the difference of the two.
    *
-   * @throws IllegalArgumentException if this is not the stiffer of the two in stretch and in bending
+   * @throws IllegalArgumentException if this is not the stiffer of the two in stretch and in
+   *     bending
    */
   public Section minus(Section other) {
     double[] s = stiffness.clone();

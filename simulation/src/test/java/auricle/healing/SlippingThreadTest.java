@@ -29,7 +29,8 @@ class SlippingThreadTest {
 
   @Test
   void tensionFallsExponentiallyWhereBitesSlipWithoutHealing() {
-    SlippingThread part = new SlippingThread("thread", body.thread, STRONG, new Migration(0.05, 0, 1), NEVER);
+    SlippingThread part =
+        new SlippingThread("thread", body.thread, STRONG, new Migration(0.05, 0, 1), NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double first = (SpringAndThread.SPAN - TIED) / COMPLIANCE;
@@ -59,7 +60,8 @@ class SlippingThreadTest {
 
   @Test
   void theSlipOfOneLongStepStaysWithinBounds() {
-    SlippingThread part = new SlippingThread("thread", body.thread, STRONG, new Migration(50, 0, 1), NEVER);
+    SlippingThread part =
+        new SlippingThread("thread", body.thread, STRONG, new Migration(50, 0, 1), NEVER);
     TimeSteps steps = body.steps(TimeStepSettings.USUAL.withTolerance(1e9).withFirst(1e9), part);
     steps.settle();
     assertTrue(steps.reach(3650 * DAY).converged());
@@ -69,7 +71,8 @@ class SlippingThreadTest {
 
   @Test
   void aKnotSeatsByItsSlackAndNoMore() {
-    SlippingThread part = new SlippingThread("thread", body.thread, STRONG, new Migration(0, 0.3, 2), NEVER);
+    SlippingThread part =
+        new SlippingThread("thread", body.thread, STRONG, new Migration(0, 0.3, 2), NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double first = part.state().tension_n();
@@ -83,7 +86,8 @@ class SlippingThreadTest {
   void aThreadThatLosesItsStrengthLetsGoWhenItPullsAtMoreThanIsLeft() {
     // 0.385 N against 1 N, of which days/100 are lost
     ThreadStrength absorbed = new ThreadStrength(1, days -> Math.max(0, 1 - days / 100), 8);
-    SlippingThread part = new SlippingThread("thread", body.thread, absorbed, Migration.NONE, NEVER);
+    SlippingThread part =
+        new SlippingThread("thread", body.thread, absorbed, Migration.NONE, NEVER);
     TimeSteps steps = body.steps(FINE, part);
     steps.settle();
     double when = 100 * (1 - part.state().tension_n());
