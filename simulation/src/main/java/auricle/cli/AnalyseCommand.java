@@ -10,8 +10,6 @@ import auricle.report.UseNotice;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Future;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -30,7 +28,7 @@ import picocli.CommandLine.Spec;
     versionProvider = ProgramVersion.class,
     footer = {"", UseNotice.TEXT})
 final class AnalyseCommand implements Callable<Integer> {
-  private final Future<ModelSchema> schema;
+  private final Ahead<ModelSchema> schema;
 
   @Parameters(
       index = "0",
@@ -58,7 +56,7 @@ final class AnalyseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  AnalyseCommand(Future<ModelSchema> schema) {
+  AnalyseCommand(Ahead<ModelSchema> schema) {
     this.schema = schema;
   }
 
@@ -84,7 +82,7 @@ final class AnalyseCommand implements Callable<Integer> {
 
   private int analyse(PrintWriter output) throws Exception {
     Stopwatch watch = new Stopwatch();
-    LoadedModel loaded = new ModelReader(schema()).read(model);
+    LoadedModel loaded = new ModelReader(schema.get()).read(model);
     watch.lap("read_ms");
     ModelRun run = new ModelRun(loaded, out, spec.commandLine().getErr(), watch);
     return run.run(quiet, noFields).map(r -> tell(output, r)).orElse(ExitCode.CANCELLED);
@@ -103,13 +101,5 @@ final class AnalyseCommand implements Callable<Integer> {
       return ExitCode.NO_EQUILIBRIUM;
     }
     return result.expectationsMet() ? ExitCode.DONE : ExitCode.NOT_AS_EXPECTED;
-  }
-
-  private ModelSchema schema() throws InterruptedException {
-    try {
-      return schema.get();
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("the schema of model files cannot be read", e);
-    }
   }
 }

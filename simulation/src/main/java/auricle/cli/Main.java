@@ -4,7 +4,7 @@ import auricle.modelfile.ModelSchema;
 import auricle.report.UseNotice;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.FutureTask;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
  */
 @Command(
     name = "auricle",
-    description = "A simulator of cartilage and thin shells.",
+    description = "Rehearses the set-back of protruding ears on a model of the ear's cartilage.",
     mixinStandardHelpOptions = true,
     versionProvider = ProgramVersion.class,
     footer = {
@@ -25,6 +25,9 @@ import picocli.CommandLine.Command;
       UseNotice.TEXT
     })
 public final class Main {
+  /** Commands that read model files. */
+  private static final List<String> OF_MODELS = List.of("analyse", "verify");
+
   private Main() {}
 
   /** Runs the command named by the arguments and ends the program with its exit code. */
@@ -42,12 +45,14 @@ public final class Main {
 
   /** The same with other places to write to. */
   static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    // reading the schema takes longest of all that comes before solving: begun beside the rest
-    FutureTask<ModelSchema> schema = new FutureTask<>(ModelSchema::load);
-    Thread reading = new Thread(schema, "schema");
-    reading.setDaemon(true);
-    reading.start();
+    Ahead<ModelSchema> schema = new Ahead<>(ModelSchema::load);
+    if (arguments.length > 0 && OF_MODELS.contains(arguments[0])) {
+      // reading the schema takes longest of all that comes before solving: begun beside the rest
+      schema.begin();
+    }
     CommandLine line = new CommandLine(new Main());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.addSubcommand(new RehearseCommand());
     line.addSubcommand(new CheckCommand());
     line.addSubcommand(new MaterialsCommand());
     line.addSubcommand(new AnalyseCommand(schema));

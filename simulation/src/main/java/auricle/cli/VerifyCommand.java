@@ -11,7 +11,6 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.Future;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -29,7 +28,7 @@ import picocli.CommandLine.Spec;
     versionProvider = ProgramVersion.class,
     footer = {"", UseNotice.TEXT})
 final class VerifyCommand implements Callable<Integer> {
-  private final Future<ModelSchema> schema;
+  private final Ahead<ModelSchema> schema;
 
   @Parameters(paramLabel = "CASE", arity = "0..*", description = "Cases to run; default: all.")
   private List<String> cases = new ArrayList<>();
@@ -45,7 +44,7 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  VerifyCommand(Future<ModelSchema> schema) {
+  VerifyCommand(Ahead<ModelSchema> schema) {
     this.schema = schema;
   }
 
