@@ -42,11 +42,13 @@ class RehearseCommandTest {
       """
       format: auricle-scenario/1
       title: A pair, invented
+      ear: {age_years: 20}
       right:
         plan:
           - fold_suture: {name: suture, level_percent: 70, tie: {gap_mm: 6}}
       left:
-        plan: []
+        plan:
+          - fold_suture: {name: suture, level_percent: 70, tie: {gap_mm: 7}}
       """;
 
   @TempDir static Path folder;
