@@ -49,7 +49,8 @@ final class RehearsalRun {
     try (Cancellation cancellation = new Cancellation()) {
       ScenarioRehearsal rehearsal =
           new ScenarioRehearsal(loaded, tables, options, cancellation, errors);
-      Optional<RehearsalReport> report = writes() ? written(rehearsal, cancellation) : rehearsal.run();
+      Optional<RehearsalReport> report =
+          writes() ? written(rehearsal, cancellation) : rehearsal.run();
       if (report.isEmpty()) {
         errors.println("Cancelled; nothing was written.");
       }

@@ -57,8 +57,7 @@ final class ScenarioRehearsal {
   private RehearsalResult rehearse(ScenarioEar ear) throws BadInputException {
     boolean pair = loaded.scenario().ears().size() > 1;
     String name = pair ? ear.side().name().toLowerCase(java.util.Locale.ROOT) + " ear: " : "";
-    RehearsalProgress progress =
-        new RehearsalProgress(errors, options.quiet(), cancellation, name);
+    RehearsalProgress progress = new RehearsalProgress(errors, options.quiet(), cancellation, name);
     try {
       return Rehearsal.run(ear.ear(), settings(), tables, progress);
     } catch (BadInputException e) {

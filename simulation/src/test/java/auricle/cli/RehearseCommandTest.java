@@ -95,9 +95,18 @@ class RehearseCommandTest {
     List<String> files = files("one");
     List<String> wanted =
         List.of(
-            "outlines.png", "outlines.svg", "result.json", "sections.png", "sections.svg",
-            "shapes.pvd", "shapes/step_00.obj", "shapes/step_02.vtu", "steps.csv", "steps.png",
-            "steps.svg", "threads.csv");
+            "outlines.png",
+            "outlines.svg",
+            "result.json",
+            "sections.png",
+            "sections.svg",
+            "shapes.pvd",
+            "shapes/step_00.obj",
+            "shapes/step_02.vtu",
+            "steps.csv",
+            "steps.png",
+            "steps.svg",
+            "threads.csv");
     assertTrue(files.containsAll(wanted), files::toString);
     assertTrue(files("pair").contains("sections_left.png"), () -> "pair");
   }
