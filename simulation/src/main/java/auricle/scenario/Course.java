@@ -2,6 +2,7 @@ package auricle.scenario;
 
 import auricle.assessment.CautionKind;
 import auricle.measurement.Figure;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -13,8 +14,8 @@ interface Course {
   /** Whether times after the operation were rehearsed too. */
   boolean timed();
 
-  /** The cautions raised. */
-  Set<CautionKind> cautions();
+  /** The cautions raised; empty if the result was not assessed. */
+  Optional<Set<CautionKind>> cautions();
 
   /** A measurement at a moment, in its unit; empty if the rehearsal has no such moment. */
   OptionalDouble figure(Figure figure, Moment moment);

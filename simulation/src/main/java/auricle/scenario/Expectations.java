@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Holds what came out of a rehearsal against what a scenario expects. */
 public final class Expectations {
@@ -24,8 +25,8 @@ public final class Expectations {
   }
 
   /**
-   * Every expectation of an ear, met or not; where no time after the operation was rehearsed, those
-   * of such times are left out.
+   * Every expectation of an ear, met or not. Left out are those of times after the operation where
+   * none was rehearsed, and cautions where the result was not assessed.
    *
    * @param results of the ears that were rehearsed, this one among them
    */
@@ -40,16 +41,15 @@ public final class Expectations {
   }
 
   /**
-   * Every expectation of an ear, met or not; where no time after the operation was rehearsed, those
-   * of such times are left out.
+   * Every expectation of an ear, met or not. Left out are those of times after the operation where
+   * none was rehearsed, and cautions where the result was not assessed.
    */
   static List<ExpectationResult> check(ScenarioEar ear, Course own, Optional<Course> other) {
     Expectations expectations = new Expectations(ear.side(), own, other);
     List<ExpectationResult> results = new ArrayList<>();
     Expected expected = ear.expected();
     results.add(expectations.equilibrium(expected.converged()));
-    expected.cautions().forEach(c -> results.add(expectations.caution(c, true)));
-    expected.noCautions().forEach(c -> results.add(expectations.caution(c, false)));
+    own.cautions().ifPresent(raised -> results.addAll(expectations.cautions(expected, raised)));
     expected.figures().stream()
         .filter(x -> own.timed() || !(x.from().isTime() || x.to().isTime()))
         .forEach(x -> results.addAll(expectations.figure(x)));
@@ -69,8 +69,14 @@ public final class Expectations {
     return converged ? "found" : "not found";
   }
 
-  private ExpectationResult caution(CautionKind kind, boolean expected) {
-    boolean raised = own.cautions().contains(kind);
+  private List<ExpectationResult> cautions(Expected expected, Set<CautionKind> raised) {
+    List<ExpectationResult> results = new ArrayList<>();
+    expected.cautions().forEach(c -> results.add(caution(c, true, raised.contains(c))));
+    expected.noCautions().forEach(c -> results.add(caution(c, false, raised.contains(c))));
+    return results;
+  }
+
+  private ExpectationResult caution(CautionKind kind, boolean expected, boolean raised) {
     return words("caution '" + kind.key() + "'", raised(expected), raised(raised));
   }
 

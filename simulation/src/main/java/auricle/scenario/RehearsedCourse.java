@@ -29,8 +29,8 @@ final class RehearsedCourse implements Course {
   }
 
   @Override
-  public Set<CautionKind> cautions() {
-    return Set.of();
+  public Optional<Set<CautionKind>> cautions() {
+    return Optional.empty();
   }
 
   @Override
