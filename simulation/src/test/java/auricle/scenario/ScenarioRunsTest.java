@@ -31,8 +31,7 @@ class ScenarioRunsTest {
     Map<Side, RehearsalResult> results = new EnumMap<>(Side.class);
     for (ScenarioEar ear : scenario.ears()) {
       results.put(
-          ear.side(),
-          Rehearsal.run(ear.ear(), RehearsalSettings.usual(), RehearsalWatcher.SILENT));
+          ear.side(), Rehearsal.run(ear.ear(), RehearsalSettings.usual(), RehearsalWatcher.SILENT));
     }
     List<String> unmet =
         scenario.ears().stream()
