@@ -1,7 +1,14 @@
 /**
- * The auricle: ear measurements, levels, regions, and the parametric mid-surface of a whole
- * external ear as a shell mesh with its chart and landmark curves. Everything is a right ear in the
- * ear frame: x lateral, y anterior, z superior, mm, the mastoid plane at x = 0.
+ * The auricle: measurements, levels and regions of an ear, and the parametric mid-surface of a whole
+ * external ear as a shell mesh with its chart and landmark curves.
+ *
+ * <p>{@code ShapeParameters} over the plan form ({@code PlanForm}) give a {@code LocalForm} at each
+ * place around, that an {@code EarProfile}, that over its trace a {@code Section}; sections are the
+ * {@code AuricleSurface}, which a {@code MeshPlan} samples into an {@code Auricle}. THEORY.md,
+ * section 16.
+ *
+ * <p>Everything is a right ear in the ear frame: x lateral, y anterior, z superior, mm; the mastoid
+ * plane is x = 0. Normals point to the visible face.
  */
 @NullMarked
 package auricle.anatomy;
