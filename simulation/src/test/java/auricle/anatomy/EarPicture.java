@@ -16,7 +16,7 @@ final class EarPicture {
   private static final int WIDTH = 560;
   private static final int HEIGHT = 760;
   private static final double SCALE = 10;
-  private static final int SPLIT = 2;
+  private static final int SPLIT = 1;
   private static final double CHEEK = 4;
   private static final Color SKIN = new Color(214, 178, 156);
 
