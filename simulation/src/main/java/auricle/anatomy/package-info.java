@@ -5,7 +5,7 @@
  * <p>{@code ShapeParameters} over the plan form ({@code PlanForm}) give a {@code LocalForm} at each
  * place around, that an {@code EarProfile}, that over its trace a {@code Section}; sections are the
  * {@code AuricleSurface}, which a {@code MeshPlan} samples into an {@code Auricle}. THEORY.md,
- * section 16.
+ * "The auricle".
  *
  * <p>Everything is a right ear in the ear frame: x lateral, y anterior, z superior, mm; the mastoid
  * plane is x = 0. Normals point to the visible face.
