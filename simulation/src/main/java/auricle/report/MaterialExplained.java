@@ -64,11 +64,9 @@ public final class MaterialExplained {
             .filter(v -> !v.isEmpty())
             .toList();
     if (!variants.isEmpty()) {
-      line(
-          "to choose",
-          "under tissue in a scenario: rows: {%s: %s}".formatted(row.slot(), variants.get(0)));
+      line("to choose", "in a scenario, tissue: {%s: %s}".formatted(row.slot(), variants.get(0)));
     }
-    line("to change", "under tissue in a scenario: overrides: {%s: NUMBER}".formatted(row.slot()));
+    line("to change", "in a scenario, tissue: {%s: NUMBER}".formatted(row.slot()));
   }
 
   /** A label and words, broken at spaces. */
