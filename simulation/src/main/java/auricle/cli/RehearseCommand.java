@@ -65,7 +65,7 @@ final class RehearseCommand implements Callable<Integer> {
   @Option(
       names = "--samples",
       paramLabel = "N",
-      description = "Tissues drawn for the 10-90 % band over time; 0 (default) for none.")
+      description = "Tissues drawn for the 10-90 %% band over time; 0 (default) for none.")
   private int samples;
 
   @Option(names = "--seed", paramLabel = "S", description = "Seed of the drawing; default 1.")
