@@ -1,0 +1,118 @@
+package auricle.viewer.scene;
+
+import java.util.Optional;
+import javafx.scene.shape.TriangleMesh;
+import javafx.scene.shape.VertexFormat;
+
+/**
+ * The mesh of an ear: visible face, posterior face with reversed triangles, and a rounded rim
+ * between them. One {@link TriangleMesh} for the whole life of a window, changed in place.
+ *
+ * <p>Points, normals and texture places stand in the same order: the vertices of the visible face,
+ * those of the posterior face, then one a vertex of the rim.
+ */
+public final class EarMesh {
+  /** Skin and cartilage together are drawn no thinner than this, so that a rim looks like one. */
+  private static final float THINNEST_MM = 1.6f;
+
+  private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
+  private Optional<EarSurface> shown = Optional.empty();
+  private Rim rim = new Rim(new int[0]);
+  private boolean mirrored;
+
+  /** The mesh, always the same. */
+  public TriangleMesh mesh() {
+    return mesh;
+  }
+
+  /** The surface drawn last. */
+  public Optional<EarSurface> shown() {
+    return shown;
+  }
+
+  /** Whether a left ear is drawn. */
+  public boolean mirrored() {
+    return mirrored;
+  }
+
+  /** The surface's triangle under a picked face of the mesh. */
+  public int triangle(int face) {
+    int count = shown.map(EarSurface::triangleCount).orElse(0);
+    return face < 2 * count ? face % Math.max(1, count) : -1;
+  }
+
+  /** Whether a picked face is on the posterior side. */
+  public boolean posterior(int face) {
+    int count = shown.map(EarSurface::triangleCount).orElse(0);
+    return face >= count && face < 2 * count;
+  }
+
+  /** Draws a surface; its triangles are laid anew only if they differ from those before. */
+  public void show(EarSurface surface, boolean left) {
+    boolean same = left == mirrored && shown.map(surface::sameTriangles).orElse(false);
+    if (!same) {
+      rim = new Rim(surface.triangles());
+    }
+    mirrored = left;
+    shown = Optional.of(surface);
+    place(surface);
+    if (!same) {
+      int count = 2 * surface.vertexCount() + rim.vertexCount();
+      float[] texture = new float[2 * count];
+      java.util.Arrays.fill(texture, 0.5f);
+      mesh.getTexCoords().setAll(texture);
+      mesh.getFaces().setAll(new EarFaces(surface, rim, left).faces());
+    }
+  }
+
+  /** Colours by a number from 0 to 1 at each vertex of either face. */
+  public void colour(float[] visible, float[] posterior) {
+    int n = visible.length;
+    float[] texture = new float[2 * (2 * n + rim.vertexCount())];
+    for (int i = 0; 2 * i < texture.length; i++) {
+      float u = i < n ? visible[i] : i < 2 * n ? posterior[i - n] : visible[rim.vertex(i - 2 * n)];
+      texture[2 * i] = Math.max(0.003f, Math.min(0.997f, u));
+      texture[2 * i + 1] = 0.5f;
+    }
+    mesh.getTexCoords().set(0, texture, 0, texture.length);
+  }
+
+  private void place(EarSurface s) {
+    int n = s.vertexCount();
+    float[] outward = rim.outward(s.points(), s.normals());
+    float[] points = new float[3 * (2 * n + rim.vertexCount())];
+    float[] normals = new float[points.length];
+    for (int v = 0; v < n; v++) {
+      float half = Math.max(THINNEST_MM, s.thickness()[v]) / 2;
+      set(points, normals, v, s.points(), v, s.normals(), v, half);
+      set(points, normals, n + v, s.points(), v, s.normals(), v, -half);
+    }
+    for (int r = 0; r < rim.vertexCount(); r++) {
+      int v = rim.vertex(r);
+      float half = Math.max(THINNEST_MM, s.thickness()[v]) / 2;
+      set(points, normals, 2 * n + r, s.points(), v, outward, r, half);
+    }
+    replace(mesh.getPoints(), points);
+    replace(mesh.getNormals(), normals);
+  }
+
+  private void set(
+      float[] points, float[] normals, int to, float[] p, int v, float[] d, int w, float by) {
+    float[] moved = new float[3];
+    float[] turned = new float[3];
+    for (int c = 0; c < 3; c++) {
+      moved[c] = p[3 * v + c] + by * d[3 * w + c];
+      turned[c] = by < 0 ? -d[3 * w + c] : d[3 * w + c];
+    }
+    Vectors.toScene(moved, 0, points, 3 * to, mirrored);
+    Vectors.toScene(turned, 0, normals, 3 * to, mirrored);
+  }
+
+  private static void replace(javafx.collections.ObservableFloatArray array, float[] values) {
+    if (array.size() == values.length) {
+      array.set(0, values, 0, values.length);
+    } else {
+      array.setAll(values);
+    }
+  }
+}

@@ -1,0 +1,161 @@
+package auricle.viewer.scene;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.AmbientLight;
+import javafx.scene.Group;
+import javafx.scene.PointLight;
+import javafx.scene.SceneAntialiasing;
+import javafx.scene.SubScene;
+import javafx.scene.paint.Color;
+import javafx.scene.paint.PhongMaterial;
+import javafx.scene.shape.CullFace;
+import javafx.scene.shape.MeshView;
+
+/**
+ * The picture in three dimensions: head, ear, ghost of before, target and lines, seen by an eye.
+ */
+public final class EarScene {
+  private final Eye eye = new Eye();
+  private final EarMesh ear = new EarMesh();
+  private final EarMesh ghost = new EarMesh();
+  private final MeshView earNode = new MeshView(ear.mesh());
+  private final MeshView ghostNode = new MeshView(ghost.mesh());
+  private final MeshView headRight = HeadPatch.of(false);
+  private final MeshView headLeft = HeadPatch.of(true);
+  private final Group marks = new Group();
+  private final Group veils = new Group(ghostNode);
+  private final SubScene picture;
+  private boolean mirrored;
+
+  /** An empty scene. */
+  public EarScene() {
+    Group lamps =
+        new Group(lamp(-260, -330, -520, 0.82), lamp(420, -120, -260, 0.32), lamp(0, 60, 520, 0.5));
+    Group world =
+        new Group(
+            new AmbientLight(Color.gray(0.34)), lamps, headRight, headLeft, earNode, marks, veils);
+    picture = new SubScene(world, 400, 400, true, SceneAntialiasing.BALANCED);
+    picture.setCamera(eye.camera());
+    earNode.setCullFace(CullFace.BACK);
+    earNode.setId("ear");
+    ghostNode.setCullFace(CullFace.BACK);
+    ghostNode.setMouseTransparent(true);
+    veils.setMouseTransparent(true);
+    PhongMaterial veil = new PhongMaterial(Color.web("#5f7fa8", 0.28));
+    veil.setSpecularColor(Color.TRANSPARENT);
+    ghostNode.setMaterial(veil);
+    ghostNode.setVisible(false);
+    headLeft.setVisible(false);
+    paint(Palette.SKIN);
+    look(Orbit.at(ClinicalView.THREE_QUARTER));
+  }
+
+  private static PointLight lamp(double x, double y, double z, double strength) {
+    PointLight light = new PointLight(Color.gray(strength));
+    light.setTranslateX(x);
+    light.setTranslateY(y);
+    light.setTranslateZ(z);
+    return light;
+  }
+
+  /** What is put into a window. */
+  public SubScene picture() {
+    return picture;
+  }
+
+  /** The ear's node, which can be picked. */
+  public MeshView earNode() {
+    return earNode;
+  }
+
+  /** The ear's mesh. */
+  public EarMesh ear() {
+    return ear;
+  }
+
+  /** Lines and markers on the ear. */
+  public Group marks() {
+    return marks;
+  }
+
+  /** Translucent things, drawn after everything else. */
+  public Group veils() {
+    return veils;
+  }
+
+  /** Whether a left ear is drawn. */
+  public boolean mirrored() {
+    return mirrored;
+  }
+
+  /** Shows an ear, mirrored if it is a left one. */
+  public void show(EarSurface surface, boolean left) {
+    mirrored = left;
+    headRight.setVisible(headRight.isVisible() || headLeft.isVisible());
+    ear.show(surface, left);
+    look(eye.orbit());
+  }
+
+  /** Shows the head, or not. */
+  public void showHead(boolean wanted) {
+    headRight.setVisible(wanted && !mirrored);
+    headLeft.setVisible(wanted && mirrored);
+  }
+
+  /** Shows a ghost; an empty one hides it. */
+  public void showGhost(Optional<EarSurface> surface) {
+    surface.ifPresent(s -> ghost.show(s, mirrored));
+    ghostNode.setVisible(surface.isPresent());
+  }
+
+  /** Lays a palette over the ear. */
+  public void paint(Palette palette) {
+    PhongMaterial material = new PhongMaterial(Color.WHITE);
+    material.setDiffuseMap(palette.picture());
+    material.setSpecularColor(Color.gray(palette == Palette.SKIN ? 0.16 : 0.08));
+    material.setSpecularPower(18);
+    earNode.setMaterial(material);
+  }
+
+  /** Colours the skin by hollows and ridges. */
+  public void paintSkin(EarSurface surface) {
+    float[] visible = Hollows.of(surface);
+    float[] posterior = new float[visible.length];
+    for (int v = 0; v < visible.length; v++) {
+      posterior[v] = 0.25f + 0.5f * (1 - visible[v]);
+    }
+    ear.colour(visible, posterior);
+  }
+
+  /** Where the eye is. */
+  public Orbit orbit() {
+    return eye.orbit();
+  }
+
+  /** Moves the eye. */
+  public void look(Orbit orbit) {
+    eye.look(orbit, mirrored);
+  }
+
+  /** Looks at the middle of these places. */
+  public void centre(List<Spot> ends) {
+    if (!ends.isEmpty()) {
+      double x = ends.stream().mapToDouble(Spot::x_mm).average().orElse(0);
+      double y = ends.stream().mapToDouble(Spot::y_mm).average().orElse(0);
+      double z = ends.stream().mapToDouble(Spot::z_mm).average().orElse(0);
+      eye.middle(new Spot(x, y, z));
+      look(eye.orbit());
+    }
+  }
+
+  /** Millimetres that one pixel covers at the point looked at. */
+  public double perPixel_mm() {
+    return eye.perPixel_mm(picture.getHeight());
+  }
+
+  /** A picked point of the scene as a place in the ear frame. */
+  public Spot toEar(double x, double y, double z) {
+    return Vectors.toEar(x, y, z, mirrored);
+  }
+}

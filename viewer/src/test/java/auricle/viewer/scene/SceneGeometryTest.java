@@ -1,0 +1,74 @@
+package auricle.viewer.scene;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import javafx.scene.paint.Color;
+import javafx.scene.shape.TriangleMesh;
+import org.junit.jupiter.api.Test;
+
+/** Geometry and colours of the picture; needs no screen. */
+class SceneGeometryTest {
+  private static final double ROUNDING = 1e-5;
+
+  @Test
+  void aChangedEarIsDrawnInTheSameMeshWithTheSameFaces() {
+    EarMesh mesh = new EarMesh();
+    mesh.show(StandInEar.of(0), false);
+    TriangleMesh before = mesh.mesh();
+    int faces = before.getFaces().size();
+    float height = before.getPoints().get(2);
+    mesh.show(StandInEar.of(0.4), false);
+    assertSame(before, mesh.mesh());
+    assertEquals(faces, mesh.mesh().getFaces().size());
+    assertTrue(height <= mesh.mesh().getPoints().get(2));
+  }
+
+  @Test
+  void theBackIsDrawnWithReversedTrianglesAndKnowsWhichItIs() {
+    EarMesh mesh = new EarMesh();
+    EarSurface ear = StandInEar.of(0);
+    mesh.show(ear, false);
+    assertEquals(5, mesh.triangle(ear.triangleCount() + 5));
+    assertTrue(mesh.posterior(ear.triangleCount() + 5));
+    assertEquals(-1, mesh.triangle(2 * ear.triangleCount()));
+  }
+
+  @Test
+  void aLeftEarIsTheMirrorImageOfARightOne() {
+    EarMesh right = new EarMesh();
+    EarMesh left = new EarMesh();
+    right.show(StandInEar.of(0), false);
+    left.show(StandInEar.of(0), true);
+    assertEquals(right.mesh().getPoints().get(30), -left.mesh().getPoints().get(30), ROUNDING);
+    assertEquals(right.mesh().getPoints().get(31), left.mesh().getPoints().get(31), ROUNDING);
+  }
+
+  @Test
+  void lightnessOfAmountsRisesSteadily() {
+    double before = -1;
+    for (int i = 0; i <= 20; i++) {
+      Color c = Palette.AMOUNT.colour(i / 20.0);
+      int rgb =
+          (int) (255 * c.getRed()) << 16
+              | (int) (255 * c.getGreen()) << 8
+              | (int) (255 * c.getBlue());
+      double lightness = OkLab.of(rgb).l();
+      assertTrue(lightness > before, "at " + i);
+      before = lightness;
+    }
+  }
+
+  @Test
+  void turningPastTheTopStopsThere() {
+    assertEquals(89.9, Orbit.at(ClinicalView.SIDE).turned(0, 200).up_deg());
+  }
+
+  @Test
+  void halfWayBetweenTwoViewsTurnsTheShorterWay() {
+    Orbit back = Orbit.at(ClinicalView.BACK);
+    Orbit beyond = back.turned(-60, 0);
+    assertEquals(-120, back.towards(beyond, 0.5).around_deg(), 1e-9);
+  }
+}
