@@ -69,7 +69,7 @@ final class Rim {
       int a = end(e, 0);
       int b = end(e, 1);
       for (int v : new int[] {a, b}) {
-        addCross(out, places.get(v), points, a, b, normals, v);
+        addCross(out, place(v), points, a, b, normals, v);
       }
     }
     for (int i = 0; i < vertices.length; i++) {
