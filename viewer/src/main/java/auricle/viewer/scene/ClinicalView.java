@@ -3,24 +3,26 @@ package auricle.viewer.scene;
 /** The directions from which ears are judged; angles in degrees around a right ear. */
 public enum ClinicalView {
   /** Straight at the side of the head. */
-  SIDE("Side", 0, 0),
+  SIDE("Side", 1, 0, 0),
   /** Straight at the face. */
-  FRONT("Front", 90, 0),
+  FRONT("Front", 2, 90, 0),
   /** From behind the head, at the posterior face of the ear. */
-  BACK("Back", -90, 0),
+  BACK("Back", 3, -90, 0),
   /** Down on the head. */
-  ABOVE("Above", 0, 89.9),
+  ABOVE("Above", 4, 0, 89.9),
   /** Up at the lobule. */
-  BELOW("Below", 0, -89.9),
+  BELOW("Below", 5, 0, -89.9),
   /** Between side and front, a little from above. */
-  THREE_QUARTER("Three-quarter", 48, 12);
+  THREE_QUARTER("Three-quarter", 6, 48, 12);
 
   private final String label;
+  private final int digit;
   private final double around_deg;
   private final double up_deg;
 
-  ClinicalView(String label, double around_deg, double up_deg) {
+  ClinicalView(String label, int digit, double around_deg, double up_deg) {
     this.label = label;
+    this.digit = digit;
     this.around_deg = around_deg;
     this.up_deg = up_deg;
   }
@@ -42,6 +44,6 @@ public enum ClinicalView {
 
   /** The digit key that shows it: 1 to 6. */
   public int digit() {
-    return ordinal() + 1;
+    return digit;
   }
 }

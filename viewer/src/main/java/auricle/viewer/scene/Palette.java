@@ -9,6 +9,7 @@ import javafx.scene.paint.Color;
  * OKLab), with lightness rising steadily, so that they can be told apart with any colour vision and
  * in grey.
  */
+@SuppressWarnings("ImmutableEnumChecker") // the colours are not handed out
 public enum Palette {
   /** Skin: hollows at 0, ridges at 1. */
   SKIN(0x7a3f34, 0xb97460, 0xdba68c, 0xeec4a9, 0xf6d7c1),
