@@ -31,7 +31,8 @@ public final class EarScene {
   /** An empty scene. */
   public EarScene() {
     Group lamps =
-        new Group(lamp(-260, -330, -520, 0.82), lamp(420, -120, -260, 0.32), lamp(0, 60, 520, 0.5));
+        new Group(
+            lamp(-260, -330, -520, 0.62), lamp(420, -120, -260, 0.22), lamp(0, 60, 520, 0.42));
     Group world =
         new Group(
             new AmbientLight(Color.gray(0.34)), lamps, headRight, headLeft, earNode, marks, veils);
@@ -42,7 +43,7 @@ public final class EarScene {
     ghostNode.setCullFace(CullFace.BACK);
     ghostNode.setMouseTransparent(true);
     veils.setMouseTransparent(true);
-    PhongMaterial veil = new PhongMaterial(Color.web("#5f7fa8", 0.28));
+    PhongMaterial veil = new PhongMaterial(Color.web("#86a4d8", 0.30));
     veil.setSpecularColor(Color.TRANSPARENT);
     ghostNode.setMaterial(veil);
     ghostNode.setVisible(false);
@@ -51,11 +52,12 @@ public final class EarScene {
     look(Orbit.at(ClinicalView.THREE_QUARTER));
   }
 
-  private static PointLight lamp(double x, double y, double z, double strength) {
+  private PointLight lamp(double x, double y, double z, double strength) {
     PointLight light = new PointLight(Color.gray(strength));
     light.setTranslateX(x);
     light.setTranslateY(y);
     light.setTranslateZ(z);
+    light.getExclusionScope().add(veils);
     return light;
   }
 

@@ -14,7 +14,8 @@ public final class Tube {
 
   private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
   private final MeshView node = new MeshView(mesh);
-  private final double radius_mm;
+  private double radius_mm;
+  private Color shown = Color.TRANSPARENT;
 
   /** A line of a colour, so many mm thick from its middle. */
   public Tube(Color colour, double radius_mm) {
@@ -26,9 +27,18 @@ public final class Tube {
 
   /** Changes the colour. */
   public void colour(Color colour) {
+    if (colour.equals(shown)) {
+      return;
+    }
+    shown = colour;
     PhongMaterial material = new PhongMaterial(colour);
     material.setSpecularColor(Color.gray(0.3));
     node.setMaterial(material);
+  }
+
+  /** Changes the thickness for what is drawn next. */
+  public void radius(double millimetres) {
+    radius_mm = millimetres;
   }
 
   /** What is put into the scene. */

@@ -1,6 +1,8 @@
 package auricle.viewer.viewmodel;
 
 import auricle.plan.Plan;
+import auricle.scenario.Scenario;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -14,12 +16,12 @@ public final class Desk {
   private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
   private final ReadOnlyBooleanWrapper unsaved = new ReadOnlyBooleanWrapper();
   private History<Document> history;
-  private Document saved;
+  private Optional<Scenario> saved;
 
   /** A desk with a document that needs no saving. */
   public Desk(Document start) {
     history = new History<>(start);
-    saved = start;
+    saved = Optional.of(start.scenario());
     document = new ReadOnlyObjectWrapper<>(start);
   }
 
@@ -74,13 +76,13 @@ public final class Desk {
   /** Puts another document on the desk; what was there is gone, with its history. */
   public void lay(Document other, boolean needsSaving) {
     history = new History<>(other);
-    saved = needsSaving ? new Document("", other.ears(), -1) : other;
+    saved = needsSaving ? Optional.empty() : Optional.of(other.scenario());
     tell();
   }
 
   /** Says that what is on the desk is in a file now. */
   public void markSaved() {
-    saved = history.present();
+    saved = Optional.of(history.present().scenario());
     tell();
   }
 
@@ -88,7 +90,6 @@ public final class Desk {
     document.set(history.present());
     canUndo.set(history.canUndo());
     canRedo.set(history.canRedo());
-    Document now = history.present();
-    unsaved.set(!now.ears().equals(saved.ears()) || !now.title().equals(saved.title()));
+    unsaved.set(saved.filter(history.present().scenario()::equals).isEmpty());
   }
 }

@@ -3,29 +3,32 @@ package auricle.viewer.viewmodel;
 import auricle.anatomy.Side;
 import auricle.plan.EarCase;
 import auricle.plan.Plan;
-import java.util.ArrayList;
-import java.util.List;
+import auricle.scenario.Scenario;
 import java.util.function.UnaryOperator;
 
 /**
- * What is worked on: one ear or a pair, and which of them is shown.
+ * What is worked on: a scenario with one ear or a pair, and which of them is shown.
  *
- * @param title of the scenario
- * @param ears one or two
+ * @param scenario as it is in the file
  * @param shown index of the ear that is shown
  */
-public record Document(String title, List<EarCase> ears, int shown) {
-  /** Keeps its own copy. */
-  public Document {
-    ears = List.copyOf(ears);
+public record Document(Scenario scenario, int shown) {
+  /** A scenario, its first ear shown. */
+  public static Document of(Scenario scenario) {
+    return new Document(scenario, 0);
   }
 
   /** The ear that is shown. */
   public EarCase ear() {
-    return ears.get(shown);
+    return scenario.ears().get(shown).ear();
   }
 
-  /** Whether it is a left ear. */
+  /** Title, or words for one that has none. */
+  public String title() {
+    return scenario.title().isBlank() ? "Untitled scenario" : scenario.title();
+  }
+
+  /** Whether the ear that is shown is a left one. */
   public boolean left() {
     return ear().ear().side() == Side.LEFT;
   }
@@ -35,15 +38,13 @@ public record Document(String title, List<EarCase> ears, int shown) {
     return withEar(e -> e.withPlan(edit.apply(e.plan())));
   }
 
-  /** With the ear that is shown changed. */
+  /** With the ear that is shown changed; its side stays. */
   public Document withEar(UnaryOperator<EarCase> edit) {
-    List<EarCase> changed = new ArrayList<>(ears);
-    changed.set(shown, edit.apply(ear()));
-    return new Document(title, changed, shown);
+    return new Document(scenario.with(edit.apply(ear())), shown);
   }
 
   /** With another of the ears shown. */
   public Document showing(int index) {
-    return new Document(title, ears, index);
+    return new Document(scenario, index);
   }
 }

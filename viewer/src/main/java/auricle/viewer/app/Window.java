@@ -1,0 +1,172 @@
+package auricle.viewer.app;
+
+import auricle.scenario.ScenarioReader;
+import auricle.viewer.store.Recovery;
+import auricle.viewer.store.Settings;
+import auricle.viewer.task.Rehearser;
+import auricle.viewer.view.Exports;
+import auricle.viewer.view.FileDialogs;
+import auricle.viewer.view.Menus;
+import auricle.viewer.view.Workbench;
+import auricle.viewer.viewmodel.Desk;
+import auricle.viewer.viewmodel.Files;
+import auricle.viewer.viewmodel.Lessons;
+import auricle.viewer.viewmodel.Look;
+import auricle.viewer.viewmodel.Models;
+import auricle.viewer.viewmodel.PlanSteps;
+import auricle.viewer.viewmodel.Reactions;
+import auricle.viewer.viewmodel.Showing;
+import auricle.viewer.viewmodel.Solving;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+
+/** One window with everything behind it. */
+public final class Window implements AutoCloseable {
+  private static final double KEEP_EVERY_S = 4;
+
+  private final Stage stage;
+  private final Models models;
+  private final Files files;
+  private final Workbench bench;
+  private final Settings settings;
+  private final Reactions reactions;
+  private final FileDialogs dialogs;
+  private final Exports exports;
+
+  /**
+   * @param stage to be shown in
+   * @param folder where settings and unsaved work are kept
+   * @param rehearser that computes
+   */
+  public Window(Stage stage, Path folder, Rehearser rehearser) {
+    this.stage = stage;
+    this.settings = new Settings(folder);
+    Desk desk = new Desk(WorkedScenarios.first());
+    Solving solving = new Solving(desk, rehearser, Platform::runLater);
+    this.models =
+        new Models(desk, new PlanSteps(desk), solving, new Showing(solving.result()), new Look());
+    this.files = new Files(desk, settings, new Recovery(folder), ScenarioReader.shipped());
+    this.bench = new Workbench(models);
+    this.exports = new Exports(bench, models.showing());
+    this.dialogs = new FileDialogs(stage, files, desk, exports);
+    this.reactions = new Reactions(rehearser, Platform::runLater);
+    Lessons lessons = new Lessons(files, models.showing(), bench::view);
+    bench.addReactions(reactions);
+    bench.addLessons(lessons);
+    bench
+        .top()
+        .getChildren()
+        .add(new Menus(models, files, bench, dialogs, this::quit).bar(worked()));
+    bench.addMessages(files);
+    stage.setScene(new Scene(bench, 1280, 800));
+    stage.getScene().addEventHandler(DragEvent.DRAG_OVER, Window::accept);
+    stage.getScene().addEventHandler(DragEvent.DRAG_DROPPED, this::dropped);
+    stage.setOnCloseRequest(e -> closing(e::consume));
+    title();
+    new Memory(stage, settings, models.look(), bench).recall();
+    keepUnsavedWork();
+  }
+
+  private Map<String, Runnable> worked() {
+    Map<String, Runnable> all = new LinkedHashMap<>();
+    for (String name : WorkedScenarios.names()) {
+      all.put(WorkedScenarios.title(name), () -> openWorked(name));
+    }
+    return all;
+  }
+
+  private void openWorked(String name) {
+    if (dialogs.mayLeave()) {
+      files.openText(name, WorkedScenarios.text(name));
+    }
+  }
+
+  /** Shows the window; opens a file, or what an earlier run left unsaved. */
+  public void open(Optional<Path> file) {
+    stage.show();
+    file.ifPresent(files::open);
+    files.left().ifPresent(files::recover);
+    if (!models.desk().unsaved().get()) {
+      bench.welcome();
+    }
+    bench.ear3d().requestFocus();
+  }
+
+  private static void accept(DragEvent e) {
+    if (e.getDragboard().hasFiles()) {
+      e.acceptTransferModes(TransferMode.COPY);
+    }
+  }
+
+  private void dropped(DragEvent e) {
+    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> dialogs.open(f.toPath()));
+    e.setDropCompleted(true);
+  }
+
+  private void title() {
+    Runnable show = () -> stage.setTitle(files.title());
+    models.desk().document().addListener(o -> show.run());
+    models.desk().unsaved().addListener(o -> show.run());
+    files.file().addListener(o -> show.run());
+    show.run();
+    models.look().fullScreen().addListener((o, was, now) -> stage.setFullScreen(now));
+    stage.fullScreenProperty().addListener((o, was, now) -> models.look().fullScreen().set(now));
+  }
+
+  private void keepUnsavedWork() {
+    Timeline clock = new Timeline(new KeyFrame(Duration.seconds(KEEP_EVERY_S), e -> files.keep()));
+    clock.setCycleCount(Animation.INDEFINITE);
+    clock.play();
+  }
+
+  private void quit() {
+    closing(() -> {});
+  }
+
+  private void closing(Runnable stay) {
+    if (dialogs.mayLeave()) {
+      files.discard();
+      new Memory(stage, settings, models.look(), bench).keep();
+      Platform.exit();
+    } else {
+      stay.run();
+    }
+  }
+
+  /** The view models. */
+  public Models models() {
+    return models;
+  }
+
+  /** The files. */
+  public Files files() {
+    return files;
+  }
+
+  /** What is in the window. */
+  public Workbench bench() {
+    return bench;
+  }
+
+  /** What writes pictures and shapes. */
+  public Exports exports() {
+    return exports;
+  }
+
+  @Override
+  public void close() {
+    models.solving().close();
+    reactions.close();
+  }
+}

@@ -1,0 +1,134 @@
+package auricle.viewer.view;
+
+import auricle.viewer.scene.Sheet;
+import auricle.viewer.task.Moment;
+import auricle.viewer.task.Rehearsed;
+import auricle.viewer.viewmodel.ChangeTable;
+import auricle.viewer.viewmodel.CourseSheet;
+import auricle.viewer.viewmodel.Look;
+import auricle.viewer.viewmodel.Showing;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.HPos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+
+/** The course of the ear: a chart over steps and the year, and what each step changed. */
+final class CoursePane extends VBox {
+  private static final List<String> HEADS =
+      List.of("Upper", "Middle", "Lower", "Lobule", "Fold u.", "Fold m.", "Show", "Bowl");
+
+  private final Showing showing;
+  private final SheetCanvas chart;
+  private final GridPane table = new GridPane();
+  private final VBox notes = new VBox(4);
+
+  CoursePane(Showing showing, Look look) {
+    this.showing = showing;
+    this.chart = new SheetCanvas(look, 19);
+    setId("course");
+    getStyleClass().add("side-pane");
+    table.getStyleClass().add("change-table");
+    for (int i = 0; i <= HEADS.size(); i++) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setPercentWidth(i == 0 ? 28 : 9);
+      table.getColumnConstraints().add(column);
+    }
+    CheckBox released =
+        new CheckBox("Release test: the shape if all threads were cut at that time");
+    released.setWrapText(true);
+    released.setId("release-test");
+    released.selectedProperty().bindBidirectional(showing.released());
+    getChildren()
+        .addAll(
+            Texts.label("Distance from the head, mm", "sub-title"),
+            chart,
+            released,
+            notes,
+            Texts.label("What each step changed (mm, deg)", "sub-title"),
+            table);
+    showing.moment().addListener(o -> draw());
+    draw();
+  }
+
+  private void draw() {
+    if (showing.result().get().isEmpty()) {
+      return;
+    }
+    Rehearsed result = showing.result().get().get();
+    int shown = showing.index();
+    chart.show(
+        (w, h, em) ->
+            new CourseSheet(result, w, h, em).draw(Math.min(shown, result.course().size() - 1)),
+        "Distance of each level from the head over the course");
+    chart.setOnMouseClicked(e -> showNearest(result, e.getX()));
+    table(result);
+    notes(result);
+  }
+
+  private void showNearest(Rehearsed result, double x) {
+    CourseSheet sheet = new CourseSheet(result, chart.getWidth(), chart.getHeight(), 13);
+    int best = 0;
+    for (int i = 1; i < result.course().size(); i++) {
+      if (Math.abs(sheet.x(i) - x) < Math.abs(sheet.x(best) - x)) {
+        best = i;
+      }
+    }
+    showing.show(best);
+  }
+
+  private void table(Rehearsed result) {
+    table.getChildren().clear();
+    for (int i = 0; i < HEADS.size(); i++) {
+      cell(Texts.label(HEADS.get(i), "change-head"), i + 1, 0);
+    }
+    int r = 1;
+    for (ChangeTable.Row row : ChangeTable.rows(result)) {
+      Label name = Texts.label(row.label(), "balance-name");
+      if (!row.converged()) {
+        name.getStyleClass().add("not-at-rest");
+        name.setText(row.label() + " (not at rest)");
+      }
+      cell(name, 0, r);
+      for (int i = 0; i < row.changes().size(); i++) {
+        cell(Texts.label(change(row.changes().get(i)), "change-number"), i + 1, r);
+      }
+      r++;
+    }
+  }
+
+  private static String change(double v) {
+    if (!Double.isFinite(v)) {
+      return "–";
+    }
+    return Math.abs(v) < 0.05 ? "0" : String.format(Locale.ROOT, "%+.1f", v).replace('-', '−');
+  }
+
+  private void cell(Node node, int column, int row) {
+    GridPane.setHalignment(node, column == 0 ? HPos.LEFT : HPos.RIGHT);
+    table.add(node, column, row);
+  }
+
+  /** What the solver said about the moment that is shown. */
+  private void notes(Rehearsed result) {
+    notes.getChildren().clear();
+    Moment now = showing.moment().get().orElse(result.tied());
+    for (String event : now.outcome().events()) {
+      notes.getChildren().add(Texts.paragraph(Texts.upper(event) + ".", "hint"));
+    }
+    if (result.times().isEmpty()) {
+      notes
+          .getChildren()
+          .add(Texts.paragraph("The year after the operation is not worked out yet.", "hint"));
+    }
+  }
+
+  /** For drawing outside the window. */
+  static Sheet sheet(Rehearsed result, int shown, double w, double h) {
+    return new CourseSheet(result, w, h, 13).draw(shown);
+  }
+}

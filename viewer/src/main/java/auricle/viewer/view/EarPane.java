@@ -1,0 +1,191 @@
+package auricle.viewer.view;
+
+import auricle.anatomy.Level;
+import auricle.plan.Range;
+import auricle.viewer.scene.EarScene;
+import auricle.viewer.scene.EarSurface;
+import auricle.viewer.scene.Palette;
+import auricle.viewer.scene.Ribbon;
+import auricle.viewer.scene.Spot;
+import auricle.viewer.task.Moment;
+import auricle.viewer.task.Rehearsed;
+import auricle.viewer.viewmodel.FieldScale;
+import auricle.viewer.viewmodel.Handle;
+import auricle.viewer.viewmodel.Look;
+import auricle.viewer.viewmodel.Marks;
+import auricle.viewer.viewmodel.Paint;
+import auricle.viewer.viewmodel.PlanSteps;
+import auricle.viewer.viewmodel.Showing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.layout.StackPane;
+import javafx.scene.paint.Color;
+
+/** The ear in three dimensions, drawn from what is being shown. */
+final class EarPane extends StackPane {
+  private final EarScene scene = new EarScene();
+  private final EarMarks marks = new EarMarks(scene);
+  private final Ribbon target = new Ribbon(Color.web("#1f9c85", 0.42));
+  private final Legend legend;
+  private final Showing showing;
+  private final PlanSteps steps;
+  private boolean centred;
+
+  EarPane(Showing showing, PlanSteps steps, Look look) {
+    this.showing = showing;
+    this.steps = steps;
+    this.legend = new Legend(look);
+    getStyleClass().add("ear-pane");
+    setMinSize(200, 200);
+    getChildren().addAll(scene.picture(), legend);
+    setAlignment(legend, Pos.BOTTOM_LEFT);
+    scene.picture().setManaged(false);
+    scene.picture().widthProperty().bind(widthProperty());
+    scene.picture().heightProperty().bind(heightProperty());
+    scene.veils().getChildren().add(target.node());
+    look.theme().addListener((o, was, now) -> scene.picture().setFill(Tones.backdrop(now)));
+    scene.picture().setFill(Tones.backdrop(look.theme().get()));
+    showing.moment().addListener(o -> draw());
+    showing.paint().addListener(o -> draw());
+    steps.chosen().addListener(o -> draw());
+    for (var layer :
+        List.of(
+            showing.ghost(),
+            showing.head(),
+            showing.target(),
+            showing.threads(),
+            showing.marks())) {
+      layer.addListener(o -> draw());
+    }
+    draw();
+  }
+
+  /** The scene, for what moves the eye. */
+  EarScene scene() {
+    return scene;
+  }
+
+  /** The marks, for what drags them. */
+  EarMarks marks() {
+    return marks;
+  }
+
+  /** Draws what is shown. */
+  void draw() {
+    Optional<Rehearsed> result = showing.result().get();
+    Optional<Moment> moment = showing.moment().get();
+    if (result.isEmpty() || moment.isEmpty()) {
+      scene.earNode().setVisible(false);
+      return;
+    }
+    scene.earNode().setVisible(true);
+    Rehearsed r = result.get();
+    Moment m = moment.get();
+    boolean left = r.ear().ear().side() == auricle.anatomy.Side.LEFT;
+    scene.show(m.surface(), left);
+    scene.showHead(showing.head().get());
+    centre(r.before().surface());
+    paint(r, m.surface());
+    boolean apart = !m.equals(r.before());
+    scene.showGhost(
+        showing.ghost().get() && apart ? Optional.of(r.before().surface()) : Optional.empty());
+    target(r, m);
+    marks(r, m);
+    setAccessibleText("The ear in three dimensions, " + m.label());
+  }
+
+  private void centre(EarSurface surface) {
+    if (!centred) {
+      centred = true;
+      List<Spot> spots = new ArrayList<>();
+      for (int v = 0; v < surface.vertexCount(); v++) {
+        float[] p = surface.points();
+        spots.add(new Spot(p[3 * v], p[3 * v + 1], p[3 * v + 2]));
+      }
+      scene.centre(spots);
+    }
+  }
+
+  private void paint(Rehearsed r, EarSurface surface) {
+    Paint paint = showing.paint().get();
+    if (paint == Paint.SKIN) {
+      scene.paint(Palette.SKIN);
+      scene.paintSkin(surface);
+    } else if (paint == Paint.REGIONS) {
+      scene.paint(Palette.KINDS);
+      float[] kinds = RegionColours.of(surface);
+      scene.ear().colour(kinds, kinds);
+    } else {
+      scene.paint(Palette.AMOUNT);
+      float[] shares = FieldScale.of(r, paint).shares(surface, paint);
+      scene.ear().colour(shares, shares);
+    }
+    legend.show(paint, paint.isField() ? FieldScale.of(r, paint).high() : 0, surface);
+  }
+
+  /** The band in which the rim should lie: the rim as it is, moved sideways to both ends. */
+  private void target(Rehearsed r, Moment m) {
+    List<Spot> low = new ArrayList<>();
+    List<Spot> high = new ArrayList<>();
+    if (showing.target().get()) {
+      for (Spot s : m.line("rim")) {
+        Range range = TargetAt.height(r.ear().target(), heightPercent(m.surface(), s));
+        low.add(new Spot(range.low(), s.y_mm(), s.z_mm()));
+        high.add(new Spot(range.high(), s.y_mm(), s.z_mm()));
+      }
+    }
+    target.between(low, high, scene.mirrored());
+  }
+
+  private static double heightPercent(EarSurface s, Spot spot) {
+    double low = auricle.viewer.scene.SectionCut.height_mm(s, 0);
+    double high = auricle.viewer.scene.SectionCut.height_mm(s, 100);
+    return 100 * (spot.z_mm() - low) / (high - low);
+  }
+
+  private void marks(Rehearsed r, Moment m) {
+    marks.begin();
+    var plan = r.ear().plan();
+    int chosen = steps.chosen().get();
+    if (showing.marks().get()) {
+      marks.foldLine(m);
+      for (int i = 0; i < plan.operations().size(); i++) {
+        if (plan.operations().get(i).enabled()) {
+          for (Marks.Line line : Marks.lines(plan, i, r.map())) {
+            marks.line(line, m.surface(), i == chosen);
+          }
+        }
+      }
+      if (chosen >= 0 && chosen < plan.operations().size()) {
+        for (Handle handle : Marks.handles(plan, chosen)) {
+          marks.handle(handle, m.surface(), r.map());
+        }
+      }
+    }
+    if (showing.threads().get()) {
+      String name = steps.operation().map(o -> o.name()).orElse("");
+      m.threads().forEach(t -> marks.thread(t, t.name().equals(name)));
+    }
+    marks.end();
+  }
+
+  /** Lights up a height of the ear on its rim. */
+  void pointOut(Level level) {
+    Optional<Moment> moment = showing.moment().get();
+    Optional<Spot> nearest =
+        moment.flatMap(
+            m ->
+                m.line("rim").stream()
+                    .min(
+                        java.util.Comparator.comparingDouble(
+                            s -> Math.abs(heightPercent(m.surface(), s) - level.heightPercent()))));
+    marks.pointOut(nearest);
+  }
+
+  /** Lights up nothing. */
+  void pointOutNothing() {
+    marks.pointOut(Optional.empty());
+  }
+}

@@ -1,0 +1,153 @@
+package auricle.viewer.view;
+
+import auricle.viewer.lesson.Lesson;
+import auricle.viewer.lesson.LessonReader;
+import auricle.viewer.viewmodel.Lessons;
+import auricle.viewer.viewmodel.Look;
+import java.util.Map;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+/** A lesson: pages of text, questions to answer before the ear shows what happens. */
+final class LessonPane extends VBox {
+  private static final Map<String, String> TITLES =
+      Map.of(
+          "coupling", "Coupling: pull one third, all of them move",
+          "hidden_helix", "The hidden helix: the upper third pulled too far",
+          "spring_back", "Spring-back: what is left after a year",
+          "lobule", "The lobule, unmasked and brought in");
+  private static final double READING_S_PER_WORD = 0.35;
+
+  private final Lessons lessons;
+  private final Look look;
+  private Timeline clock = new Timeline();
+  private boolean playing;
+
+  LessonPane(Lessons lessons, Look look) {
+    this.lessons = lessons;
+    this.look = look;
+    setId("lesson");
+    getStyleClass().add("side-pane");
+    setSpacing(10);
+    lessons.at().addListener(o -> draw());
+    draw();
+  }
+
+  private void draw() {
+    getChildren().clear();
+    if (lessons.at().get().isEmpty()) {
+      stop();
+      choose();
+    } else {
+      page(lessons.at().get().get());
+    }
+  }
+
+  private void choose() {
+    getChildren()
+        .add(
+            Texts.paragraph(
+                "Lessons show what each step does to the other thirds. A lesson opens its own scenario; save yours first.",
+                "lesson-text"));
+    for (String name : LessonReader.shipped()) {
+      Button button = new Button(TITLES.getOrDefault(name, name));
+      button.setId("lesson-" + name);
+      button.setWrapText(true);
+      button.setMaxWidth(Double.MAX_VALUE);
+      button.setMinHeight(USE_PREF_SIZE);
+      button.setOnAction(e -> lessons.begin(name));
+      getChildren().add(button);
+    }
+  }
+
+  private void page(Lessons.At at) {
+    Lesson.Page page = at.current();
+    getChildren().add(Texts.paragraph(at.lesson().title(), "lesson-title"));
+    getChildren()
+        .add(Texts.label("Page " + (at.page() + 1) + " of " + at.lesson().pages().size(), "hint"));
+    if (page.asks()) {
+      getChildren().add(Texts.paragraph(page.question(), "lesson-question"));
+      for (int i = 0; i < page.choices().size(); i++) {
+        getChildren().add(choice(at, page, i));
+      }
+    }
+    if (!at.waits()) {
+      if (page.asks()) {
+        getChildren()
+            .add(
+                Texts.label(
+                    at.answeredRightly() ? "Yes." : "No: " + page.choices().get(page.right()) + ".",
+                    "lesson-question"));
+      }
+      getChildren().add(Texts.paragraph(page.text(), "lesson-text"));
+    }
+    getChildren().add(buttons(at));
+    if (playing) {
+      schedule(at);
+    }
+  }
+
+  private Button choice(Lessons.At at, Lesson.Page page, int i) {
+    Button button = new Button(page.choices().get(i));
+    button.setId("answer-" + (i + 1));
+    button.setWrapText(true);
+    button.setMaxWidth(Double.MAX_VALUE);
+    button.setMinHeight(USE_PREF_SIZE);
+    button.setDisable(!at.waits());
+    button.setOnAction(e -> lessons.answer(i));
+    return button;
+  }
+
+  private HBox buttons(Lessons.At at) {
+    Button back = new Button("Back");
+    back.setDisable(at.page() == 0);
+    back.setOnAction(e -> lessons.turn(-1));
+    Button on = new Button("Next page");
+    on.setId("lesson-next");
+    on.getStyleClass().add("primary");
+    on.setDisable(at.waits() || at.page() == at.lesson().pages().size() - 1);
+    on.setOnAction(e -> lessons.turn(1));
+    Button play = new Button(playing ? "Pause" : "Play");
+    play.setOnAction(e -> toggle(at));
+    Button large = new Button(look.fullScreen().get() ? "Leave full screen" : "Full screen");
+    large.setOnAction(e -> look.fullScreen().set(!look.fullScreen().get()));
+    Button end = new Button("End");
+    end.setId("lesson-end");
+    end.setOnAction(e -> lessons.end());
+    HBox row = new HBox(6, back, on, play, large, end);
+    row.getChildren().forEach(b -> ((Button) b).setMinWidth(USE_PREF_SIZE));
+    return row;
+  }
+
+  private void toggle(Lessons.At at) {
+    playing = !playing;
+    if (!playing) {
+      stop();
+    }
+    getChildren().clear();
+    page(at);
+  }
+
+  /** Turns the page when it has been read; waits at questions. */
+  private void schedule(Lessons.At at) {
+    clock.stop();
+    boolean last = at.page() == at.lesson().pages().size() - 1;
+    if (at.waits() || last) {
+      return;
+    }
+    int words = at.current().text().split("\\s+").length;
+    clock =
+        new Timeline(
+            new KeyFrame(Duration.seconds(2 + READING_S_PER_WORD * words), e -> lessons.turn(1)));
+    clock.play();
+  }
+
+  private void stop() {
+    clock.stop();
+    playing = false;
+  }
+}

@@ -1,0 +1,84 @@
+package auricle.viewer.view;
+
+import auricle.viewer.viewmodel.Showing;
+import auricle.viewer.viewmodel.Solving;
+import auricle.viewer.viewmodel.Work;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Says what the picture is: of rest or not, of which moment, or older than the plan. */
+final class StateChip extends VBox {
+  private final Label state = Texts.label("", "state-words");
+  private final Label moment = Texts.label("", "state-moment");
+  private final ProgressBar progress = new ProgressBar();
+  private final Button stop = new Button("Stop");
+  private final VBox reasons = new VBox(3);
+  private final Solving solving;
+  private final Showing showing;
+
+  StateChip(Solving solving, Showing showing) {
+    this.solving = solving;
+    this.showing = showing;
+    setId("state");
+    getStyleClass().add("state-chip");
+    setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    stop.setOnAction(e -> solving.cancel());
+    progress.getStyleClass().add("state-progress");
+    HBox row = new HBox(8, state, progress, stop);
+    row.setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(row, moment, reasons);
+    solving.work().addListener(o -> draw());
+    showing.moment().addListener(o -> draw());
+    draw();
+  }
+
+  private void draw() {
+    Work work = solving.work().get();
+    boolean busy = work.state() == Work.State.SOLVING;
+    progress.setVisible(busy);
+    progress.setManaged(busy);
+    stop.setVisible(busy);
+    stop.setManaged(busy);
+    progress.setProgress(work.share() > 0 ? work.share() : ProgressBar.INDETERMINATE_PROGRESS);
+    getStyleClass().removeAll("busy", "rest", "open");
+    boolean shownRests = showing.moment().get().map(m -> m.outcome().converged()).orElse(true);
+    boolean open = (!busy && work.state() != Work.State.AT_REST) || !shownRests;
+    getStyleClass().add(busy ? "busy" : open ? "open" : "rest");
+    state.setText(words(work, shownRests));
+    moment.setText(showing.moment().get().map(this::moment).orElse("no picture yet"));
+    reasons.getChildren().clear();
+    work.reasons().stream().limit(5).forEach(r -> reasons.getChildren().add(reason(r)));
+    setAccessibleText(state.getText() + ", " + moment.getText());
+  }
+
+  private static Label reason(String words) {
+    Label label = Texts.paragraph(words, "finding");
+    label.setMaxWidth(420);
+    return label;
+  }
+
+  private static String words(Work work, boolean shownRests) {
+    return switch (work.state()) {
+      case READY -> "Nothing worked out yet";
+      case SOLVING -> "Solving: " + work.words();
+      case AT_REST -> shownRests ? "At rest: all forces balanced" : "This moment is not at rest";
+      case NOT_AT_REST ->
+          shownRests ? "At rest here, but not at every step" : "Not at rest: no balance was found";
+      case STOPPED -> "Stopped: the picture is older than the plan";
+      case REFUSED -> "This plan cannot be worked out; the picture is older";
+    };
+  }
+
+  private String moment(auricle.viewer.task.Moment m) {
+    String when =
+        m.healed()
+            ? m.label() + " after the operation"
+            : showing.index() == 0 ? "before the operation" : "at operation, after " + m.label();
+    return when + (showing.released().get() && m.healed() ? ", threads cut" : "");
+  }
+}

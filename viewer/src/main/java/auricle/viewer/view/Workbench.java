@@ -1,0 +1,220 @@
+package auricle.viewer.view;
+
+import auricle.viewer.scene.ClinicalView;
+import auricle.viewer.viewmodel.Balance;
+import auricle.viewer.viewmodel.Files;
+import auricle.viewer.viewmodel.Lessons;
+import auricle.viewer.viewmodel.Look;
+import auricle.viewer.viewmodel.Models;
+import auricle.viewer.viewmodel.Reactions;
+import javafx.geometry.Insets;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The whole window: plan at the left, ear in the middle, what is measured at the right. */
+public final class Workbench extends StackPane {
+  private final Models models;
+  private final EarPane ear;
+  private final EarHands hands;
+  private final TimeBar time;
+  private final SectionPane section;
+  private final TabPane tabs = new TabPane();
+  private final VBox top = new VBox();
+  private final BorderPane frame = new BorderPane();
+
+  /** A window's content for its view models. */
+  public Workbench(Models models) {
+    this.models = models;
+    DragNote note = new DragNote();
+    this.ear = new EarPane(models.showing(), models.steps(), models.look());
+    this.hands = new EarHands(ear, models.showing(), models.steps(), note);
+    this.time = new TimeBar(models.showing(), models.look());
+    this.section = new SectionPane(models.showing(), models.look());
+    ear.getChildren().add(note);
+    StateChip chip = new StateChip(models.solving(), models.showing());
+    ear.getChildren().add(chip);
+    StackPane.setAlignment(chip, Pos.TOP_LEFT);
+    StackPane.setMargin(chip, new Insets(10));
+    ear.setId("ear-pane");
+    tabs();
+    VBox left = new VBox(new PlanPane(models.steps(), models.desk(), models.look()));
+    VBox.setVgrow(left.getChildren().get(0), javafx.scene.layout.Priority.ALWAYS);
+    left.getStyleClass().add("left-pane");
+    BorderPane middle = new BorderPane(ear, new ToolRow(models, this), null, time, null);
+    SplitPane split = new SplitPane(left, middle, tabs);
+    split.setDividerPositions(0.225, 0.695);
+    SplitPane.setResizableWithParent(left, false);
+    SplitPane.setResizableWithParent(tabs, false);
+    frame.setTop(top);
+    frame.setCenter(split);
+    frame.setBottom(useLine());
+    getChildren().add(frame);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::shortcuts);
+    style();
+  }
+
+  private void tabs() {
+    tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    tabs.getStyleClass().add("right-pane");
+    tabs.setId("tabs");
+    addTab(
+        "Balance", new BalancePane(models.showing(), models.steps(), models.look(), this::light));
+    addTab("Section", section);
+    addTab("Course", new CoursePane(models.showing(), models.look()));
+  }
+
+  /** Adds what each dose does. */
+  public void addReactions(Reactions reactions) {
+    addTab("Reactions", new ReactionPane(reactions, models.desk(), models.steps(), models.look()));
+  }
+
+  /** Adds lessons. */
+  public void addLessons(Lessons lessons) {
+    addTab("Lessons", new LessonPane(lessons, models.look()));
+  }
+
+  /** Adds the bar that tells what went wrong with a file. */
+  public void addMessages(Files files) {
+    top.getChildren().add(new MessageBar(files));
+  }
+
+  private void addTab(String title, Node pane) {
+    ScrollPane scroll = new ScrollPane(pane);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    Tab tab = new Tab(title, scroll);
+    tab.setId("tab-" + title.toLowerCase(java.util.Locale.ROOT));
+    tabs.getTabs().add(tab);
+  }
+
+  /** Shows the pane at the right that has a title. */
+  public void openTab(String title) {
+    tabs.getTabs().stream()
+        .filter(t -> t.getText().equals(title))
+        .findFirst()
+        .ifPresent(t -> tabs.getSelectionModel().select(t));
+  }
+
+  /** Title of the pane that is open at the right. */
+  public String openTab() {
+    return tabs.getSelectionModel().getSelectedItem().getText();
+  }
+
+  private void light(auricle.anatomy.Level level) {
+    ear.pointOut(level);
+    time.setAccessibleHelp(Balance.label(level));
+  }
+
+  private static HBox useLine() {
+    HBox line =
+        new HBox(
+            Texts.label(
+                "For rehearsal, teaching and research. Not a medical device, not validated for any patient; local rules and licensed clinical judgement come first."));
+    line.getStyleClass().add("use-line");
+    line.setId("use-line");
+    return line;
+  }
+
+  private void style() {
+    getStylesheets()
+        .add(
+            java.util.Objects.requireNonNull(Workbench.class.getResource("viewer.css"))
+                .toExternalForm());
+    getStyleClass().add("root");
+    Look look = models.look();
+    look.theme().addListener(o -> theme());
+    look.textScale().addListener(o -> theme());
+    theme();
+  }
+
+  private void theme() {
+    Look look = models.look();
+    getStyleClass().removeAll("light", "dark", "contrast");
+    getStyleClass().add(look.theme().get().name().toLowerCase(java.util.Locale.ROOT));
+    setStyle("-fx-font-size: " + Math.round(Texts.em(look) * 10) / 10.0 + "px;");
+  }
+
+  /** Bars above everything: menus, messages. */
+  public VBox top() {
+    return top;
+  }
+
+  /** Flies to a clinical view. */
+  public void view(ClinicalView view) {
+    hands.fly(view);
+  }
+
+  /** Says what this is for, over everything, until it is closed. */
+  public void welcome() {
+    over(new Welcome("Rehearse the set-back of an ear", Welcome.purpose(), this::closeOver));
+  }
+
+  /** Tells the keys. */
+  public void keys() {
+    over(new Welcome("Keys", Welcome.keys(), this::closeOver));
+  }
+
+  private void over(Welcome welcome) {
+    closeOver();
+    getChildren().add(welcome);
+    welcome.requestFocus();
+  }
+
+  /** Closes what was said over everything. */
+  public void closeWelcome() {
+    closeOver();
+  }
+
+  private void closeOver() {
+    getChildren().removeIf(Welcome.class::isInstance);
+    ear.requestFocus();
+  }
+
+  private void shortcuts(KeyEvent e) {
+    if (e.getTarget() instanceof TextInputControl || e.isShortcutDown() || e.isAltDown()) {
+      return;
+    }
+    for (ClinicalView v : ClinicalView.values()) {
+      if (e.getText().equals(Integer.toString(v.digit()))) {
+        view(v);
+        e.consume();
+      }
+    }
+    switch (e.getText()) {
+      case "," -> models.showing().step(-1);
+      case "." -> models.showing().step(1);
+      case "p", "P" -> time.toggle();
+      default -> {}
+    }
+  }
+
+  /** The bar of the course. */
+  TimeBar time() {
+    return time;
+  }
+
+  /** The section. */
+  SectionPane section() {
+    return section;
+  }
+
+  /** What takes the keys that turn the ear. */
+  public Node ear3d() {
+    return ear;
+  }
+
+  /** The ear. */
+  EarPane ear() {
+    return ear;
+  }
+}

@@ -1,0 +1,142 @@
+package auricle.viewer.app;
+
+import auricle.viewer.scene.ClinicalView;
+import auricle.viewer.task.Rehearser;
+import auricle.viewer.task.SimulationRehearser;
+import auricle.viewer.view.Exports;
+import auricle.viewer.viewmodel.Look;
+import auricle.viewer.viewmodel.Models;
+import auricle.viewer.viewmodel.Paint;
+import auricle.viewer.viewmodel.StandInRehearser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+
+/**
+ * Draws the pictures of the guide: {@code GuidePictures FOLDER [WIDTH HEIGHT]}. With the property
+ * {@code auricle.stand.in} the screens alone are drawn, without the solver.
+ */
+public final class GuidePictures extends Application {
+  private static final long LONGEST_S = 120;
+
+  private Optional<Window> window = Optional.empty();
+  private Path folder = Path.of(".");
+  private int width = 1280;
+  private int height = 800;
+
+  @Override
+  public void start(Stage stage) throws IOException {
+    var arguments = getParameters().getUnnamed();
+    folder = Files.createDirectories(Path.of(arguments.get(0)));
+    width = arguments.size() > 1 ? Integer.parseInt(arguments.get(1)) : width;
+    height = arguments.size() > 2 ? Integer.parseInt(arguments.get(2)) : height;
+    Rehearser rehearser =
+        Boolean.getBoolean("auricle.stand.in") ? new StandInRehearser() : new SimulationRehearser();
+    Window opened = new Window(stage, Files.createTempDirectory("auricle"), rehearser);
+    window = Optional.of(opened);
+    opened.open(Optional.empty());
+    stage.setWidth(width);
+    stage.setHeight(height);
+    opened.models().look().textScale().set(height > 1000 ? 1.3 : 1);
+    Thread script = new Thread(this::script, "script");
+    script.setDaemon(true);
+    script.start();
+  }
+
+  private void script() {
+    try {
+      Models m = window.orElseThrow().models();
+      shot("01-first-start", () -> {});
+      shot("02-side", () -> view(ClinicalView.SIDE));
+      shot("03-back-bites", () -> view(ClinicalView.BACK));
+      shot("04-front", () -> view(ClinicalView.FRONT));
+      shot("05-section", () -> tab("Section", ClinicalView.ABOVE));
+      shot("06-course", () -> tab("Course", ClinicalView.THREE_QUARTER));
+      shot("07-year", () -> m.showing().show(lastMoment(m)));
+      shot("08-strain", () -> strain(m));
+      shot("09-before", () -> before(m));
+      shot("10-dark", () -> dark(m));
+      shot("11-contrast", () -> m.look().theme().set(Look.Theme.CONTRAST));
+      shot("12-lesson", () -> lesson(m));
+      Platform.runLater(Platform::exit);
+    } catch (InterruptedException | IOException e) {
+      Platform.runLater(Platform::exit);
+    }
+  }
+
+  private static int lastMoment(Models m) {
+    return m.showing().result().get().map(r -> r.course().size() - 1).orElse(0);
+  }
+
+  private void view(ClinicalView v) {
+    window.orElseThrow().bench().closeWelcome();
+    window.orElseThrow().bench().view(v);
+  }
+
+  private void tab(String name, ClinicalView v) {
+    window.orElseThrow().bench().openTab(name);
+    view(v);
+  }
+
+  private void strain(Models m) {
+    m.showing().paint().set(Paint.STRAIN);
+    m.showing().show(m.showing().result().get().map(r -> r.steps().size() - 1).orElse(0));
+    tab("Balance", ClinicalView.THREE_QUARTER);
+  }
+
+  private void before(Models m) {
+    m.showing().paint().set(Paint.REGIONS);
+    m.showing().show(0);
+    view(ClinicalView.SIDE);
+  }
+
+  private void dark(Models m) {
+    m.look().theme().set(Look.Theme.DARK);
+    m.showing().paint().set(Paint.SKIN);
+    m.showing().show(m.showing().result().get().map(r -> r.steps().size() - 1).orElse(0));
+    view(ClinicalView.THREE_QUARTER);
+  }
+
+  private void lesson(Models m) {
+    m.look().theme().set(Look.Theme.LIGHT);
+    window.orElseThrow().bench().openTab("Lessons");
+  }
+
+  private void shot(String name, Runnable before) throws InterruptedException, IOException {
+    onScreen(before);
+    Models m = window.orElseThrow().models();
+    m.solving().settle(TimeUnit.SECONDS.toMillis(LONGEST_S));
+    Thread.sleep(1200);
+    byte[][] png = new byte[1][];
+    onScreen(
+        () -> {
+          try {
+            png[0] = Exports.png(window.orElseThrow().bench().getScene().snapshot(null));
+          } catch (IOException e) {
+            png[0] = new byte[0];
+          }
+        });
+    Files.write(folder.resolve(name + ".png"), png[0]);
+  }
+
+  private static void onScreen(Runnable action) throws InterruptedException {
+    CountDownLatch done = new CountDownLatch(1);
+    Platform.runLater(
+        () -> {
+          action.run();
+          done.countDown();
+        });
+    done.await();
+  }
+
+  @Override
+  public void stop() {
+    window.ifPresent(Window::close);
+  }
+}
