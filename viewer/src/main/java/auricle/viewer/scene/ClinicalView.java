@@ -7,7 +7,7 @@ public enum ClinicalView {
   /** Straight at the face. */
   FRONT("Front", 2, 90, 0),
   /** From behind the head, at the posterior face of the ear. */
-  BACK("Back", 3, -90, 0),
+  BACK("Back", 3, -115, 4),
   /** Down on the head. */
   ABOVE("Above", 4, 0, 89.9),
   /** Up at the lobule. */

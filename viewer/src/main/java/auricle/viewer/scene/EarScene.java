@@ -16,6 +16,9 @@ import javafx.scene.shape.MeshView;
  * The picture in three dimensions: head, ear, ghost of before, target and lines, seen by an eye.
  */
 public final class EarScene {
+  /** A ghost nearer than this would flicker through the ear. */
+  private static final double GHOST_FROM_MM = 1.7;
+
   private final Eye eye = new Eye();
   private final EarMesh ear = new EarMesh();
   private final EarMesh ghost = new EarMesh();
@@ -107,8 +110,21 @@ public final class EarScene {
 
   /** Shows a ghost; an empty one hides it. */
   public void showGhost(Optional<EarSurface> surface) {
-    surface.ifPresent(s -> ghost.show(s, mirrored));
+    surface.flatMap(this::whereMoved).ifPresent(s -> ghost.show(s, mirrored));
     ghostNode.setVisible(surface.isPresent());
+  }
+
+  /** The part of a surface that is away from what is shown: the rest would only shine through. */
+  private Optional<EarSurface> whereMoved(EarSurface before) {
+    return ear.shown().map(now -> before.where(t -> apart(before, now, t)));
+  }
+
+  private static boolean apart(EarSurface before, EarSurface now, int triangle) {
+    if (now.vertexCount() != before.vertexCount()) {
+      return true;
+    }
+    return before.place(triangle, 1 / 3.0, 1 / 3.0).distance(now.place(triangle, 1 / 3.0, 1 / 3.0))
+        > GHOST_FROM_MM;
   }
 
   /** Lays a palette over the ear. */

@@ -82,6 +82,19 @@ public final class EarSurface {
     return fields;
   }
 
+  /** The same surface with some of its triangles only. */
+  public EarSurface where(java.util.function.IntPredicate wanted) {
+    int[] kept =
+        java.util.stream.IntStream.range(0, triangleCount())
+            .filter(wanted)
+            .flatMap(
+                t ->
+                    java.util.stream.IntStream.of(
+                        triangles[3 * t], triangles[3 * t + 1], triangles[3 * t + 2]))
+            .toArray();
+    return new EarSurface(points, normals, thickness, kept, List.of(), fields);
+  }
+
   /** Whether another surface has the same triangles, so that one may be moved into the other. */
   public boolean sameTriangles(EarSurface other) {
     return triangles == other.triangles || java.util.Arrays.equals(triangles, other.triangles);

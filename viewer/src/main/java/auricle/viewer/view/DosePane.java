@@ -195,7 +195,7 @@ final class DosePane extends VBox {
     int r = isLevel ? grid.getRowCount() : grid.getRowCount() - 1;
     if (isLevel) {
       String[] words = dose.key().split("_", 3);
-      Label name = Texts.label(Texts.upper(words[1] + " " + words[0]), "dose-label");
+      Label name = Texts.label(Texts.upper(words[1] + " " + words[0]), "bite-name");
       GridPane.setHgrow(name, Priority.ALWAYS);
       grid.add(name, 0, r);
     }

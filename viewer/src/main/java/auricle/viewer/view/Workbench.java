@@ -52,7 +52,7 @@ public final class Workbench extends StackPane {
     left.getStyleClass().add("left-pane");
     BorderPane middle = new BorderPane(ear, new ToolRow(models, this), null, time, null);
     SplitPane split = new SplitPane(left, middle, tabs);
-    split.setDividerPositions(0.225, 0.695);
+    split.setDividerPositions(0.237, 0.7);
     SplitPane.setResizableWithParent(left, false);
     SplitPane.setResizableWithParent(tabs, false);
     frame.setTop(top);

@@ -4,6 +4,7 @@ import auricle.diagnostics.Finding;
 import auricle.plan.Dose;
 import auricle.plan.Operation;
 import auricle.plan.Plan;
+import auricle.plan.TiedOperation;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.IntegerProperty;
@@ -22,7 +23,17 @@ public final class PlanSteps {
     this.desk = desk;
     this.plan = new ReadOnlyObjectWrapper<>(desk.document().get().ear().plan());
     desk.document().addListener((o, was, now) -> follow(now.ear().plan()));
-    chosen.set(plan.get().operations().isEmpty() ? -1 : 0);
+    chosen.set(firstSuture(plan.get()));
+  }
+
+  /** Index of the first suture: its bites can be dragged; else of the first step, −1 for none. */
+  private static int firstSuture(Plan plan) {
+    for (int i = 0; i < plan.operations().size(); i++) {
+      if (plan.operations().get(i) instanceof TiedOperation) {
+        return i;
+      }
+    }
+    return plan.operations().isEmpty() ? -1 : 0;
   }
 
   private void follow(Plan now) {

@@ -81,7 +81,7 @@ public final class Solving implements AutoCloseable {
       tied.ifPresent(r -> show(r, !r.ear().plan().enabled().isEmpty()));
       if (tied.isPresent() && !overtaken.getAsBoolean()) {
         Optional<Rehearsed> year = rehearser.overAYear(tied.orElseThrow(), watcher(ear, overtaken));
-        year.ifPresent(r -> show(r, false));
+        year.ifPresentOrElse(r -> show(r, false), () -> tell(ear, Work.of(tied.orElseThrow())));
       }
     } catch (CannotRehearse e) {
       tell(ear, Work.refused(e.reasons()));

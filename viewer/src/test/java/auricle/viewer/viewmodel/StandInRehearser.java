@@ -48,6 +48,7 @@ public final class StandInRehearser implements Rehearser {
         threads.add(
             new ThreadState(
                 o.name(),
+                true,
                 pull,
                 5.88,
                 13.5,
