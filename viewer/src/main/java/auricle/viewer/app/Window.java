@@ -52,11 +52,12 @@ public final class Window implements AutoCloseable {
   public Window(Stage stage, Path folder, Rehearser rehearser) {
     this.stage = stage;
     this.settings = new Settings(folder);
-    Desk desk = new Desk(WorkedScenarios.first());
+    ScenarioReader reader = ScenarioReader.shipped();
+    Desk desk = new Desk(WorkedScenarios.first(reader));
     Solving solving = new Solving(desk, rehearser, Platform::runLater);
     this.models =
         new Models(desk, new PlanSteps(desk), solving, new Showing(solving.result()), new Look());
-    this.files = new Files(desk, settings, new Recovery(folder), ScenarioReader.shipped());
+    this.files = new Files(desk, settings, new Recovery(folder), reader);
     this.bench = new Workbench(models);
     this.exports = new Exports(bench, models.showing());
     this.dialogs = new FileDialogs(stage, files, desk, exports);
@@ -80,9 +81,7 @@ public final class Window implements AutoCloseable {
 
   private Map<String, Runnable> worked() {
     Map<String, Runnable> all = new LinkedHashMap<>();
-    for (String name : WorkedScenarios.names()) {
-      all.put(WorkedScenarios.title(name), () -> openWorked(name));
-    }
+    WorkedScenarios.titles().forEach((name, title) -> all.put(title, () -> openWorked(name)));
     return all;
   }
 

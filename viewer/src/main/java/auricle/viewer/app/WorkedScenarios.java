@@ -1,69 +1,48 @@
 package auricle.viewer.app;
 
-import auricle.anatomy.EarMeasurements;
-import auricle.plan.EarCase;
-import auricle.plan.FoldSuture;
-import auricle.plan.Plan;
-import auricle.plan.Scoring;
-import auricle.plan.Target;
-import auricle.plan.Tie;
-import auricle.plan.TissueChoice;
-import auricle.scenario.Scenario;
+import auricle.diagnostics.BadInputException;
+import auricle.scenario.ScenarioReader;
 import auricle.viewer.viewmodel.Document;
-import auricle.viewer.viewmodel.Kind;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Scenarios to begin from: invented ears, as all that come with the program. */
+/** The scenarios that come with the program, to begin from: invented ears, one idea each. */
 final class WorkedScenarios {
-  private static final String HOME = "/auricle/viewer/lesson/";
-  private static final Map<String, String> TITLES =
-      Map.of(
-          "coupling.scenario.yaml", "Open fold, three sutures",
-          "hidden_helix.scenario.yaml", "Upper third pulled too far",
-          "spring_back.scenario.yaml", "Sutures with scoring, over a year",
-          "lobule.scenario.yaml", "Lobule left behind, then brought in");
+  private static final String HOME = "/auricle/viewer/scenarios/";
+  private static final String FIRST = "open_fold.yaml";
 
   private WorkedScenarios() {}
 
-  /** What the first start shows: an open fold, two sutures and scoring. */
-  static Document first() {
-    EarMeasurements ear =
-        EarMeasurements.normalAdult()
-            .withHelixMastoidUpper_mm(21)
-            .withHelixMastoidMiddle_mm(22)
-            .withFoldAngleUpper_deg(132)
-            .withFoldAngleMiddle_deg(128)
-            .withAuriculocephalicAngle_deg(44);
-    Plan plan =
-        Plan.of(
-            Scoring.usual("Posterior scoring"),
-            suture("Upper fold suture", 76),
-            suture("Middle fold suture", 60));
-    EarCase ears = new EarCase(ear, TissueChoice.standard(), plan, Target.usual());
-    return Document.of(Scenario.of("Open fold (an invented ear)", ears));
+  /** What the first start shows: an open fold, scored and sutured. */
+  static Document first(ScenarioReader reader) {
+    try {
+      return Document.of(reader.read(FIRST, text(FIRST)).scenario());
+    } catch (BadInputException e) {
+      throw new IllegalStateException("a shipped scenario is damaged", e);
+    }
   }
 
-  private static FoldSuture suture(String name, double level) {
-    return FoldSuture.square(name, level, 4, -4, 10, new Tie.Gap(6), Kind.THREAD);
-  }
-
-  /** Names of the others. */
-  static List<String> names() {
-    return List.of(
-        "coupling.scenario.yaml",
-        "hidden_helix.scenario.yaml",
-        "spring_back.scenario.yaml",
-        "lobule.scenario.yaml");
-  }
-
-  /** Title of one of them. */
-  static String title(String name) {
-    return TITLES.getOrDefault(name, name);
+  /** Titles by file name, in the order of the menu. */
+  static Map<String, String> titles() {
+    Map<String, String> titles = new LinkedHashMap<>();
+    titles.put(FIRST, "Open fold");
+    titles.put("deep_bowl.yaml", "Deep bowl");
+    titles.put("fold_and_bowl.yaml", "Open fold and deep bowl");
+    titles.put("lobule_unmasked.yaml", "Lobule unmasked, then controlled");
+    titles.put("upper_too_far.yaml", "Upper third pulled too far");
+    titles.put("scoring_face.yaml", "Posterior against anterior scoring");
+    titles.put("full_thickness_cut.yaml", "Full-thickness cut against scoring");
+    titles.put("rim_wedge.yaml", "Rim wedge, simply closed");
+    titles.put("concha_mastoid_alone.yaml", "Concha-mastoid suture alone");
+    titles.put("skin_strip_alone.yaml", "Skin strip alone");
+    titles.put("bolster_alone.yaml", "Bolster alone");
+    titles.put("two_ears_that_differ.yaml", "Two ears that differ");
+    titles.put("thick_adult_thin_child.yaml", "Thick adult against thin child");
+    return titles;
   }
 
   /** Text of one of them. */

@@ -22,6 +22,7 @@ import java.util.Optional;
  */
 public final class LessonReader {
   private static final String HOME = "/auricle/viewer/lesson/";
+  private static final String SCENARIOS = "/auricle/viewer/scenarios/";
   private static final int LARGEST_MB = 1;
 
   private final FileSchema schema = FileSchema.load(HOME + "lesson.json");
@@ -37,8 +38,9 @@ public final class LessonReader {
    * @throws BadInputException if it has been damaged
    */
   public Lesson read(String shippedName) throws BadInputException {
-    String text = resource(shippedName + ".yaml").orElseThrow();
-    return lesson(YamlFile.read(shippedName + ".yaml", text, schema), LessonReader::resource);
+    String text = resource(HOME + shippedName + ".yaml").orElseThrow();
+    YamlFile yaml = YamlFile.read(shippedName + ".yaml", text, schema);
+    return lesson(yaml, name -> resource(SCENARIOS + name));
   }
 
   /**
@@ -96,7 +98,7 @@ public final class LessonReader {
   }
 
   private static Optional<String> resource(String name) {
-    try (InputStream in = LessonReader.class.getResourceAsStream(HOME + name)) {
+    try (InputStream in = LessonReader.class.getResourceAsStream(name)) {
       return in == null
           ? Optional.empty()
           : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));

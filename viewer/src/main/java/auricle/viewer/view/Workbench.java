@@ -208,6 +208,11 @@ public final class Workbench extends StackPane {
     return section;
   }
 
+  /** The ball of a bite that can be dragged, by the dose that holds its level. */
+  public java.util.Optional<Node> ball(String levelKey) {
+    return ear.marks().ball(levelKey);
+  }
+
   /** What takes the keys that turn the ear. */
   public Node ear3d() {
     return ear;

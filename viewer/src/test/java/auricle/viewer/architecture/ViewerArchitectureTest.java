@@ -62,7 +62,7 @@ class ViewerArchitectureTest {
         .whereLayer("viewmodel")
         .mayOnlyBeAccessedByLayers("view", "app")
         .whereLayer("task")
-        .mayOnlyBeAccessedByLayers("viewmodel", "app")
+        .mayOnlyBeAccessedByLayers("view", "viewmodel", "app")
         .check(MAIN);
   }
 

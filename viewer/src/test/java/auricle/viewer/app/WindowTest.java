@@ -1,0 +1,222 @@
+package auricle.viewer.app;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import auricle.viewer.scene.ClinicalView;
+import auricle.viewer.store.Recovery;
+import auricle.viewer.view.Exports;
+import auricle.viewer.viewmodel.Models;
+import auricle.viewer.viewmodel.StandInRehearser;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import javafx.geometry.Point2D;
+import javafx.geometry.Point3D;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/**
+ * The window from end to end, on a stand-in solver: open, drag, turn, step, undo, export, recover.
+ */
+@ExtendWith({NeedsDisplay.class, ApplicationExtension.class})
+class WindowTest {
+  private static final Path PICTURES = Path.of("target", "screens");
+
+  private Path folder = Path.of("");
+  private Window window;
+  private Models models;
+
+  @Start
+  void start(Stage stage) throws IOException {
+    folder = Files.createTempDirectory("auricle-window");
+    window = new Window(stage, folder, new StandInRehearser());
+    models = window.models();
+    window.open(Optional.empty());
+    stage.setWidth(1280);
+    stage.setHeight(800);
+  }
+
+  @AfterEach
+  void close() {
+    WaitForAsyncUtils.waitForFxEvents();
+    window.close();
+  }
+
+  @Test
+  void theFirstStartSaysWhatItIsForAndShowsAnEarAtRest(FxRobot robot) throws Exception {
+    wait(() -> robot.lookup("#state").tryQuery().isPresent() && state(robot).contains("At rest"));
+    assertTrue(robot.lookup("#welcome").tryQuery().isPresent());
+    assertTrue(text(robot, "#use-line").contains("Not a medical device"));
+    picture(robot, "first-start");
+    robot.clickOn("#welcome-close");
+    assertFalse(robot.lookup("#welcome").tryQuery().isPresent());
+  }
+
+  @Test
+  void aBiteThatIsDraggedMovesAndCanBePutBack(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    robot.interact(() -> models.steps().choose("upper suture"));
+    robot.interact(() -> window.bench().view(ClinicalView.BACK));
+    Thread.sleep(1500);
+    Node ball = ball(robot);
+    double before = level();
+    Point2D from = onScreen(ball);
+    robot.drag(from, MouseButton.PRIMARY).moveBy(0, 14).moveBy(0, 10).drop();
+    wait(() -> level() != before);
+    picture(robot, "bite-dragged");
+    robot.clickOn("#undo");
+    wait(() -> level() == before);
+  }
+
+  private Node ball(FxRobot robot) throws TimeoutException {
+    wait(() -> window.bench().ball("scapha_upper_level_percent").isPresent());
+    WaitForAsyncUtils.waitForFxEvents();
+    return window.bench().ball("scapha_upper_level_percent").orElseThrow();
+  }
+
+  private static Point2D onScreen(Node ball) {
+    Point3D inScene = ball.localToScene(Point3D.ZERO, true);
+    var stage = ball.getScene();
+    return stage.getRoot().localToScreen(inScene.getX(), inScene.getY());
+  }
+
+  private double level() {
+    return models.steps().operation().orElseThrow().dose("scapha_upper_level_percent").value();
+  }
+
+  @Test
+  void aDoseIsTypedAndUndoneByKey(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    robot.interact(() -> models.steps().choose("upper suture"));
+    robot.doubleClickOn("#dose-gap_mm .text-field");
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("7.5").push(KeyCode.ENTER);
+    wait(() -> gap() == 7.5);
+    robot.interact(() -> window.bench().ear3d().requestFocus());
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    wait(() -> gap() != 7.5);
+  }
+
+  private double gap() {
+    return models.steps().operation().orElseThrow().dose("gap_mm").value();
+  }
+
+  @Test
+  void timeIsSteppedAndTheFrameSaysWhere(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    wait(() -> models.showing().result().get().map(r -> !r.times().isEmpty()).orElse(false));
+    robot.clickOn("#moment-on");
+    wait(() -> state(robot).contains("1 day after the operation"));
+    robot.interact(() -> window.bench().openTab("Course"));
+    picture(robot, "course");
+  }
+
+  @Test
+  void aScenarioIsOpenedSavedAndExported(FxRobot robot) throws Exception {
+    Path file = folder.resolve("mine.yaml");
+    Files.writeString(file, WorkedScenarios.text("lobule_unmasked.yaml"));
+    robot.interact(() -> window.files().open(file));
+    assertEquals(
+        "The lobule unmasked by set-back, then controlled", models.desk().document().get().title());
+    robot.interact(() -> models.steps().enable(0, false));
+    robot.interact(() -> window.files().save());
+    assertTrue(Files.readString(file).contains("enabled"));
+    wait(() -> models.showing().moment().get().isPresent());
+    Exports exports = window.exports();
+    robot.interact(() -> write(exports));
+    for (String name : new String[] {"ear.png", "section.svg", "ear.obj", "ear.stl", "ear.vtu"}) {
+      assertTrue(Files.size(folder.resolve(name)) > 500, name);
+    }
+  }
+
+  private void write(Exports exports) {
+    try {
+      exports.picture(folder.resolve("ear.png"));
+      exports.section(folder.resolve("section.svg"));
+      exports.shape(folder.resolve("ear.obj"));
+      exports.shape(folder.resolve("ear.stl"));
+      exports.shape(folder.resolve("ear.vtu"));
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void aFileThatCannotBeReadIsToldAndTheDeskStays(FxRobot robot) throws Exception {
+    Path file =
+        Files.writeString(folder.resolve("bad.yaml"), "format: auricle-scenario/1\nere: 1\n");
+    String before = models.desk().document().get().title();
+    robot.interact(() -> window.files().open(file));
+    assertEquals(before, models.desk().document().get().title());
+    assertTrue(window.files().messages().toString().contains("bad.yaml"));
+    assertTrue(robot.lookup("#messages").query().isVisible());
+  }
+
+  @Test
+  void unsavedWorkIsThereAgainAfterAKill(FxRobot robot) throws Exception {
+    robot.interact(() -> models.steps().enable(0, false));
+    robot.interact(() -> window.files().keep());
+    Recovery.Left left = new Recovery(folder).left().orElseThrow();
+    robot.interact(() -> models.desk().undo());
+    assertNotEquals(0, models.steps().plan().get().enabled().size());
+    robot.interact(() -> window.files().recover(left));
+    assertFalse(models.steps().plan().get().operations().get(0).enabled());
+    assertTrue(models.desk().unsaved().get());
+  }
+
+  @Test
+  void aLessonAsksBeforeItShows(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    robot.interact(() -> window.bench().openTab("Lessons"));
+    robot.clickOn("#lesson-coupling").clickOn("#lesson-next").clickOn("#lesson-next");
+    assertTrue(robot.lookup("#lesson-next").queryButton().isDisabled());
+    robot.clickOn("#answer-3");
+    wait(() -> !robot.lookup("#lesson-next").queryButton().isDisabled());
+    assertEquals("upper suture", models.showing().moment().get().orElseThrow().label());
+    picture(robot, "lesson");
+  }
+
+  private static String state(FxRobot robot) {
+    return String.valueOf(robot.lookup("#state").query().getAccessibleText());
+  }
+
+  private static String text(FxRobot robot, String query) {
+    return ((Labeled) robot.lookup(query + " .label").query()).getText();
+  }
+
+  private static void wait(BooleanSupplier met) throws TimeoutException {
+    WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, met::getAsBoolean);
+    WaitForAsyncUtils.waitForFxEvents();
+  }
+
+  private void picture(FxRobot robot, String name) throws IOException {
+    Files.createDirectories(PICTURES);
+    byte[][] png = new byte[1][];
+    robot.interact(
+        () -> {
+          try {
+            png[0] = Exports.png(window.bench().getScene().snapshot(null));
+          } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+          }
+        });
+    Files.write(PICTURES.resolve(name + ".png"), png[0]);
+  }
+}

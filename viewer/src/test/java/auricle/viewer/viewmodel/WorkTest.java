@@ -1,0 +1,183 @@
+package auricle.viewer.viewmodel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import auricle.anatomy.EarMeasurements;
+import auricle.plan.EarCase;
+import auricle.plan.FoldSuture;
+import auricle.plan.Plan;
+import auricle.plan.Target;
+import auricle.plan.TissueChoice;
+import auricle.scenario.Scenario;
+import auricle.viewer.scene.EarSurface;
+import auricle.viewer.scene.Spot;
+import auricle.viewer.task.EarMap.OnTriangle;
+import auricle.viewer.task.Rehearsed;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The view models on a stand-in solver, without a toolkit. */
+class WorkTest {
+  private final Desk desk = new Desk(document());
+  private final PlanSteps steps = new PlanSteps(desk);
+
+  private static Document document() {
+    Plan plan = Plan.of(Kind.SCORING.usual("scoring"), Kind.FOLD_SUTURE.usual("upper suture"));
+    return Document.of(
+        Scenario.of(
+            "test",
+            new EarCase(
+                EarMeasurements.normalAdult(), TissueChoice.standard(), plan, Target.usual())));
+  }
+
+  @Test
+  void theFirstSutureIsWorkedOn() {
+    assertEquals("upper suture", steps.operation().orElseThrow().name());
+  }
+
+  @Test
+  void aTurnedControlIsUndoneAsOneChange() {
+    for (int i = 1; i <= 20; i++) {
+      steps.turn("tension_n", 0.3 + 0.01 * i);
+    }
+    steps.endTurn();
+    steps.turn("tension_n", 0.9);
+    assertEquals(0.9, tension());
+    desk.undo();
+    assertEquals(0.5, tension(), 1e-12);
+    desk.undo();
+    assertEquals(0.3, tension());
+    assertFalse(desk.canUndo().get());
+    desk.redo();
+    assertEquals(0.5, tension(), 1e-12);
+  }
+
+  private double tension() {
+    return steps.operation().orElseThrow().dose("tension_n").value();
+  }
+
+  @Test
+  void aDoseIsHeldWithinItsBounds() {
+    steps.turn("tension_n", 1000);
+    assertEquals(steps.operation().orElseThrow().dose("tension_n").high(), tension());
+  }
+
+  @Test
+  void aThousandChangesCanAllBeUndone() {
+    for (int i = 0; i < 1000; i++) {
+      steps.turn("tension_n", 0.3 + 0.001 * (i + 1));
+      steps.endTurn();
+    }
+    int undone = 0;
+    while (desk.canUndo().get()) {
+      desk.undo();
+      undone++;
+    }
+    assertEquals(1000, undone);
+    assertEquals(0.3, tension());
+  }
+
+  @Test
+  void stepsAreAddedMovedLeftOutAndRemoved() {
+    steps.add(Kind.BOWL_STRIP);
+    assertEquals(List.of("scoring", "upper suture", "Bowl strip"), names());
+    steps.move(-1);
+    assertEquals(List.of("scoring", "Bowl strip", "upper suture"), names());
+    steps.enable(0, false);
+    assertEquals(2, steps.plan().get().enabled().size());
+    steps.remove();
+    assertEquals(List.of("scoring", "upper suture"), names());
+    steps.add(Kind.FOLD_SUTURE);
+    steps.add(Kind.FOLD_SUTURE);
+    assertTrue(names().containsAll(List.of("Fold suture", "Fold suture 2")));
+  }
+
+  private List<String> names() {
+    return steps.plan().get().operations().stream().map(o -> o.name()).toList();
+  }
+
+  @Test
+  void whatIsWrongWithAStepIsSaidInASentence() {
+    steps.turn(List.of("scapha_upper_from_fold_mm"), List.of(-2.0), "");
+    List<String> findings = steps.findings(1);
+    assertTrue(findings.stream().anyMatch(f -> f.contains("both sides of the fold line")));
+  }
+
+  @Test
+  void everyKindOfStepIsValidAsItIsAdded() {
+    for (Kind kind : Kind.values()) {
+      var errors = kind.usual("step").findings("").stream().filter(f -> f.isError()).toList();
+      assertEquals(List.of(), errors, kind.label());
+    }
+  }
+
+  @Test
+  void theLatestChangeIsWhatIsShownAndTheYearFollows() throws InterruptedException {
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      Showing showing = new Showing(solving.result());
+      for (int i = 0; i < 50; i++) {
+        steps.turn("tension_n", 0.3 + 0.01 * i);
+      }
+      assertTrue(solving.settle(20_000));
+      assertEquals(Work.State.AT_REST, solving.work().get().state());
+      Rehearsed r = solving.result().get().orElseThrow();
+      assertEquals(desk.document().get().ear(), r.ear());
+      assertEquals("upper suture", showing.moment().get().orElseThrow().label());
+      showing.show(r.course().size() - 1);
+      assertEquals("12 months", showing.moment().get().orElseThrow().label());
+      steps.add(Kind.SKIN_STRIP);
+      assertTrue(solving.settle(20_000));
+      assertEquals("12 months", showing.moment().get().orElseThrow().label());
+    }
+  }
+
+  @Test
+  void whatIsNotAtRestIsNeverSaidToBe() throws InterruptedException {
+    StandInRehearser stubborn = new StandInRehearser();
+    stubborn.converges(false);
+    try (Solving solving = new Solving(desk, stubborn, Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      assertEquals(Work.State.NOT_AT_REST, solving.work().get().state());
+      assertFalse(solving.work().get().reasons().isEmpty());
+    }
+  }
+
+  @Test
+  void aBiteLetGoOnItsOwnPlaceStaysThere() throws InterruptedException {
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      Rehearsed r = solving.result().get().orElseThrow();
+      EarSurface rest = r.before().surface();
+      Handle handle = Marks.handles(steps.plan().get(), 1).get(0);
+      OnTriangle wanted = r.map().besideFold(60, 3);
+      Spot goal = rest.place(wanted.triangle(), wanted.w1(), wanted.w2());
+      Handle moved =
+          new Drag(r.map(), rest, handle).to(wanted.triangle(), wanted.w1(), wanted.w2());
+      OnTriangle found = moved.place(r.map());
+      assertTrue(rest.place(found.triangle(), found.w1(), found.w2()).distance(goal) < 0.1);
+    }
+  }
+
+  @Test
+  void theBalanceSaysHowFarOutsideTheTargetALevelIs() throws InterruptedException {
+    FoldSuture loose = (FoldSuture) steps.operation().orElseThrow();
+    assertEquals("upper suture", loose.name());
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      Rehearsed r = solving.result().get().orElseThrow();
+      BalanceRow upper = Balance.rows(r, r.before()).get(0);
+      assertEquals("+8.0", upper.verdict());
+      assertFalse(upper.met());
+      assertEquals(2, ChangeTable.rows(r).size());
+    }
+  }
+
+  @Test
+  void endsOfLegendsAreRoundNumbers() {
+    assertEquals(15, FieldScale.roundUp(12.3), 1e-12);
+    assertEquals(0.03, FieldScale.roundUp(0.0299), 1e-12);
+    assertEquals(1, FieldScale.roundUp(0));
+  }
+}
