@@ -10,6 +10,7 @@ import auricle.plan.EarCase;
 import auricle.plan.Operation;
 import auricle.plan.TiedOperation;
 import auricle.surgery.EarBody;
+import auricle.surgery.RestState;
 import auricle.surgery.Settled;
 import auricle.surgery.Solving;
 import java.util.ArrayList;
@@ -32,7 +33,10 @@ final class RehearsalRun {
   private final Tissue tissue;
   private final RehearsalWatcher watcher;
   private final EarMeasurer measurer;
+  private final List<Operation> operations;
   private final List<StepResult> steps = new ArrayList<>();
+  private final List<RestState> states = new ArrayList<>();
+  private final List<EarBody> bodies = new ArrayList<>();
 
   RehearsalRun(EarCase ear, Auricle auricle, Tissue tissue, RehearsalWatcher watcher) {
     this.ear = ear;
@@ -40,24 +44,78 @@ final class RehearsalRun {
     this.tissue = tissue;
     this.watcher = watcher;
     measurer = new EarMeasurer(auricle);
+    operations = ear.plan().enabled();
   }
 
+  /** All steps from the first. */
   RehearsalResult run() throws BadInputException {
-    List<Operation> operations = ear.plan().enabled();
-    EarBody body = EarBody.of(auricle, tissue, operations);
-    Solving solving = Solving.watched((lambda, iteration) -> !watcher.cancelled());
-    double[] earlier = body.unknowns().clone();
-    steps.add(read("before", Optional.empty(), body, earlier, untouched()));
-    for (int i = 0; i < operations.size() && !after().cancelled(); i++) {
+    EarBody made = begin();
+    double[] earlier = made.unknowns().clone();
+    add("before", Optional.empty(), earlier, untouched());
+    return goOn(0);
+  }
+
+  /** The steps after those that an earlier run of the same ear has in common with this one. */
+  RehearsalResult runFrom(RehearsalRun earlier, int common) throws BadInputException {
+    EarBody made = begin();
+    RestState state = earlier.states.get(common);
+    Settled resumed = made.resume(operations.subList(0, common), state, solving());
+    if (!resumed.converged()) {
+      return new RehearsalRun(ear, auricle, tissue, watcher).run();
+    }
+    steps.addAll(earlier.steps.subList(0, common + 1));
+    states.addAll(earlier.states.subList(0, common + 1));
+    return goOn(common);
+  }
+
+  /** A run of another plan on the same ear. */
+  RehearsalRun forPlan(EarCase other, RehearsalWatcher told) {
+    return new RehearsalRun(other, auricle, tissue, told);
+  }
+
+  /** The operations that are done. */
+  List<Operation> operations() {
+    return operations;
+  }
+
+  private EarBody begin() throws BadInputException {
+    EarBody made = EarBody.of(auricle, tissue, operations);
+    bodies.add(made);
+    return made;
+  }
+
+  private RehearsalResult goOn(int done) {
+    for (int i = done; i < operations.size() && !after().cancelled(); i++) {
       Operation operation = operations.get(i);
       watcher.progress(operation.name(), (i + 1.0) / (operations.size() + 1));
-      earlier = body.unknowns().clone();
+      double[] earlier = body().unknowns().clone();
       StepOutcome outcome =
-          watcher.cancelled() ? notBegun() : outcome(body.apply(operation, solving));
-      steps.add(read(operation.name(), Optional.of(operation), body, earlier, outcome));
+          watcher.cancelled() ? notBegun() : outcome(body().apply(operation, solving()));
+      add(operation.name(), Optional.of(operation), earlier, outcome);
     }
     watcher.progress("done", 1);
-    return new RehearsalResult(ear, auricle, steps, rows(operations), provenance(body));
+    return new RehearsalResult(ear, auricle, steps, rows(), provenance());
+  }
+
+  private Solving solving() {
+    return Solving.watched((lambda, iteration) -> !watcher.cancelled());
+  }
+
+  /** The body after the last step. */
+  EarBody body() {
+    return bodies.get(0);
+  }
+
+  /** How many operations from the first on another plan has in common with this one's. */
+  int common(List<Operation> other) {
+    int n = 0;
+    while (n < Math.min(operations.size(), other.size())
+        && n + 1 < steps.size()
+        && steps.get(n + 1).outcome().converged()
+        && operations.get(n).equals(other.get(n))) {
+      n++;
+    }
+    return n;
   }
 
   private StepOutcome after() {
@@ -72,7 +130,7 @@ final class RehearsalRun {
     return new StepOutcome(true, false, "at rest, nothing done yet", 0, 0, 0, List.of());
   }
 
-  private static StepOutcome outcome(Settled s) {
+  static StepOutcome outcome(Settled s) {
     return new StepOutcome(
         s.converged(),
         s.outcome() == Outcome.CANCELLED,
@@ -83,24 +141,27 @@ final class RehearsalRun {
         s.events());
   }
 
-  private StepResult read(
-      String label,
-      Optional<Operation> operation,
-      EarBody body,
-      double[] earlier,
-      StepOutcome outcome) {
-    EarView view = new EarView(body);
+  private void add(
+      String label, Optional<Operation> operation, double[] earlier, StepOutcome outcome) {
+    steps.add(read(label, operation, earlier, outcome));
+    states.add(body().save());
+  }
+
+  /** The present state of the body as a step. */
+  StepResult read(
+      String label, Optional<Operation> operation, double[] earlier, StepOutcome outcome) {
+    EarView view = new EarView(body());
     return new StepResult(
         label,
         operation,
         outcome,
-        measurer.measure(body.unknowns()),
+        measurer.measure(body().unknowns()),
         view.threads(),
         view.extremes(),
         view.shape(earlier));
   }
 
-  private List<UsedRow> rows(List<Operation> operations) {
+  private List<UsedRow> rows() {
     Set<UsedRow> rows = new LinkedHashSet<>(tissue.rows());
     for (Operation operation : operations) {
       if (operation instanceof TiedOperation tied) {
@@ -110,7 +171,7 @@ final class RehearsalRun {
     return List.copyOf(rows);
   }
 
-  private Provenance provenance(EarBody body) {
+  private Provenance provenance() {
     double worst = steps.stream().mapToDouble(s -> s.outcome().residual_n()).max().orElse(0);
     int iterations = steps.stream().mapToInt(s -> s.outcome().iterations()).sum();
     String version = RehearsalRun.class.getPackage().getImplementationVersion();
@@ -120,7 +181,7 @@ final class RehearsalRun {
         auricle.level().key(),
         auricle.mesh().vertexCount(),
         auricle.mesh().topology().triangleCount(),
-        body.shell().energy().size(),
+        body().shell().energy().size(),
         worst,
         iterations,
         CONVENTIONS);

@@ -73,6 +73,24 @@ public record BodyThread(
         : Optional.empty();
   }
 
+  /** The same thread with a law of its own, as it is now. */
+  BodyThread copy() {
+    ElasticThread same = new ElasticThread(thread.name(), points, closed, axialStiffness_n);
+    BodyThread copy =
+        new BodyThread(name, purpose, points, closed, axialStiffness_n, row, tearThrough_n, same);
+    copy.follow(thread.law());
+    return copy;
+  }
+
+  /** Puts a law in force: a rest length, or a pull. */
+  void follow(ThreadLaw law) {
+    if (law instanceof ThreadLaw.Elastic elastic) {
+      thread.tieToLength(elastic.restLength_mm());
+    } else if (law instanceof ThreadLaw.ConstantPull pull) {
+      thread.pull(pull.tension_N());
+    }
+  }
+
   /** Distance from one of its points to another, mm. */
   double distance(int from, int to, double[] u) {
     double[] a = points.get(from).position(u);

@@ -12,8 +12,15 @@ interface Change {
     return List.of();
   }
 
+  /** Alters rest shape and sections, without leading the body to rest. */
+  default void alter(ShellBody body) {}
+
   /** Makes the change and leads the body to rest. */
-  Settled make(ShellBody body, Solving solving);
+  default Settled make(ShellBody body, Solving solving) {
+    alter(body);
+    body.changed();
+    return body.settle(solving);
+  }
 
   /**
    * Looks at the body at rest, in this step and all later ones, for one-sided parts of the change

@@ -36,7 +36,7 @@ final class ClosedStrip implements Change {
   }
 
   @Override
-  public Settled make(ShellBody body, Solving solving) {
+  public void alter(ShellBody body) {
     for (int t = 0; t < places.triangleCount(); t++) {
       double share = band.share(t);
       if (share > 0) {
@@ -46,8 +46,6 @@ final class ClosedStrip implements Change {
         body.sections().soften(t, share * compliance / (bandWidth - strip.width_mm()));
       }
     }
-    body.changed();
-    return body.settle(solving);
   }
 
   /** Width at a place from −1 to 1: narrowing to nothing at both ends over the taper. */

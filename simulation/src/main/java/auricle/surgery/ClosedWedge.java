@@ -20,7 +20,7 @@ final class ClosedWedge implements Change {
   }
 
   @Override
-  public Settled make(ShellBody body, Solving solving) {
+  public void alter(ShellBody body) {
     double middle = places.rimLength_mm(wedge.level_percent());
     double band = Math.max(LEAST_BAND_MM, wedge.width_mm() / CLOSURE);
     for (int t = 0; t < places.triangleCount(); t++) {
@@ -31,7 +31,5 @@ final class ClosedWedge implements Change {
         body.shrinkAlong(t, share * deep * wedge.width_mm() / band);
       }
     }
-    body.changed();
-    return body.settle(solving);
   }
 }

@@ -60,6 +60,15 @@ public final class EarBody {
             new Supports.Builder(unknowns.size(), unknowns.director(0)).build());
   }
 
+  private EarBody(EarBody other) {
+    auricle = other.auricle;
+    tissue = other.tissue;
+    wall = other.wall;
+    undermined = other.undermined;
+    shell = other.shell.copy();
+    changes = Map.of();
+  }
+
   /**
    * An ear about to be operated on.
    *
@@ -97,16 +106,56 @@ public final class EarBody {
    * @param operation one of those that the body was made for, not made yet
    */
   public Settled apply(Operation operation, Solving solving) {
+    Change change = of(operation);
+    Settled settled = change.make(shell, solving);
+    made.add(change);
+    return revised(settled, solving);
+  }
+
+  private Change of(Operation operation) {
     Change change = changes.get(operation);
     if (change == null) {
       throw new IllegalArgumentException("the body was not made for '" + operation.name() + "'");
     }
-    Settled settled = change.make(shell, solving);
-    made.add(change);
+    return change;
+  }
+
+  private Settled revised(Settled first, Solving solving) {
+    Settled settled = first;
     for (int pass = 0; pass < MOST_PASSES && settled.converged() && revise(); pass++) {
       settled = shell.settleAtOnce(solving).after(settled);
     }
     return settled;
+  }
+
+  /**
+   * Goes on where another body for the same ear stood after the same operations.
+   *
+   * @param done operations that had been made, in order
+   * @param state of that body after the last of them
+   */
+  public Settled resume(List<Operation> done, RestState state, Solving solving) {
+    for (Operation operation : done) {
+      Change change = of(operation);
+      change.alter(shell);
+      made.add(change);
+    }
+    return revised(shell.resume(state, solving), solving);
+  }
+
+  /** The present state at rest. */
+  public RestState save() {
+    return shell.save();
+  }
+
+  /** Puts a state back from which nothing but ties have been changed. */
+  public void restore(RestState state) {
+    shell.restore(state);
+  }
+
+  /** A body of its own in the same state; nothing more can be done to it but what time does. */
+  public EarBody copy() {
+    return new EarBody(this);
   }
 
   private boolean revise() {
@@ -146,6 +195,19 @@ public final class EarBody {
   public List<BodyThread> threads(Operation operation) {
     Change change = changes.get(operation);
     return change == null ? List.of() : change.threads();
+  }
+
+  /**
+   * Ties the thread of an operation that has been done to another gap, from the present state.
+   *
+   * @param operation as the body was made for it
+   * @param gap_mm new gap
+   */
+  public Settled turn(Operation operation, double gap_mm, Solving solving) {
+    if (!(of(operation) instanceof LoopTie loop)) {
+      throw new IllegalArgumentException("'" + operation.name() + "' ties no thread");
+    }
+    return revised(loop.tie(shell, gap_mm, solving), solving);
   }
 
   /** Present unknowns; shared, not to be changed. */

@@ -35,8 +35,13 @@ final class LoopTie implements Change {
   @Override
   public Settled make(ShellBody body, Solving solving) {
     if (tie instanceof Tie.Gap gap) {
-      return body.tie(thread, length.of(gap.gap_mm(), body.unknowns()), solving);
+      return tie(body, gap.gap_mm(), solving);
     }
     return body.pull(thread, tie.dose().value(), solving);
+  }
+
+  /** Ties to a gap, mm, whatever the plan says. */
+  Settled tie(ShellBody body, double gap_mm, Solving solving) {
+    return body.tie(thread, length.of(gap_mm, body.unknowns()), solving);
   }
 }

@@ -22,7 +22,7 @@ final class OpenedLine implements Change {
   }
 
   @Override
-  public Settled make(ShellBody body, Solving solving) {
+  public void alter(ShellBody body) {
     for (int t = 0; t < places.triangleCount(); t++) {
       double width = Math.max(WIDTH_MM, places.size_mm(t));
       FoldBand band =
@@ -37,7 +37,5 @@ final class OpenedLine implements Change {
         body.sections().soften(t, share * FREE);
       }
     }
-    body.changed();
-    return body.settle(solving);
   }
 }

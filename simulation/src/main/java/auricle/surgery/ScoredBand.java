@@ -25,7 +25,7 @@ final class ScoredBand implements Change {
   }
 
   @Override
-  public Settled make(ShellBody body, Solving solving) {
+  public void alter(ShellBody body) {
     FoldBand band =
         new FoldBand(
             places,
@@ -39,8 +39,6 @@ final class ScoredBand implements Change {
         cut(body, t, share);
       }
     }
-    body.changed();
-    return body.settle(solving);
   }
 
   private void cut(ShellBody body, int t, double share) {

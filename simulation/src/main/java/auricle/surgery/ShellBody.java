@@ -76,6 +76,42 @@ public final class ShellBody {
     minimiser = new NewtonMinimiser(energy);
   }
 
+  /** A body of its own in the same state. */
+  ShellBody copy() {
+    ShellBody copy =
+        new ShellBody(
+            mesh,
+            sections.copy(),
+            others,
+            threads.stream().map(BodyThread::copy).toList(),
+            energy.supports());
+    copy.rest.become(target);
+    copy.target.become(target);
+    copy.renew();
+    copy.energy.restore(energy.save());
+    return copy;
+  }
+
+  /** The state at rest, to go on from later. */
+  RestState save() {
+    return new RestState(energy.save(), threads);
+  }
+
+  /** Puts back place and ties. */
+  void restore(RestState state) {
+    state.tie(threads);
+    energy.restore(state.energy());
+  }
+
+  /**
+   * Goes on from a state of another body on the same mesh in which the same has been done: takes
+   * over its place and the laws of the threads that it has too.
+   */
+  Settled resume(RestState state, Solving solving) {
+    restore(state);
+    return settleAtOnce(solving);
+  }
+
   /** Mean length of an edge, mm: what a tilt of one radian moves. */
   static double edgeLength(ShellMesh mesh) {
     Topology t = mesh.topology();

@@ -16,13 +16,11 @@ final class TakenCauda implements Change {
   }
 
   @Override
-  public Settled make(ShellBody body, Solving solving) {
+  public void alter(ShellBody body) {
     for (int t : places.triangles(Region.CAUDA_HELICIS)) {
       if (places.fromCaudaTip_mm(t) < excision.length_mm()) {
         body.sections().replace(t, wall.layers(t).withoutSheet().section());
       }
     }
-    body.changed();
-    return body.settle(solving);
   }
 }

@@ -18,7 +18,7 @@ final class ThinnedRim implements Change {
   }
 
   @Override
-  public Settled make(ShellBody body, Solving solving) {
+  public void alter(ShellBody body) {
     double middle = places.rimLength_mm(shaving.level_percent());
     for (int t = 0; t < places.triangleCount(); t++) {
       if (places.onHelix(t) && places.region(t).hasCartilage()) {
@@ -29,8 +29,6 @@ final class ThinnedRim implements Change {
         thin(body, t, share * shaving.depth_fraction());
       }
     }
-    body.changed();
-    return body.settle(solving);
   }
 
   private void thin(ShellBody body, int t, double fraction) {

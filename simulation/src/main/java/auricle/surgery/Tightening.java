@@ -37,15 +37,15 @@ final class Tightening {
       return new double[energy.size()];
     }
     double ownGive = restLength_mm / thread.axialStiffness_n();
-    return yielding(thread.thread(), give -> excess / (give + ownGive));
+    return yielding(thread, give -> excess / (give + ownGive));
   }
 
   /** The motion of the free unknowns when a thread is pulled at a tension, N. */
   double[] toTension(BodyThread thread, double tension_n) {
-    return yielding(thread.thread(), give -> tension_n);
+    return yielding(thread, give -> tension_n);
   }
 
-  private double[] yielding(ElasticThread thread, DoubleUnaryOperator tensionOfGive) {
+  private double[] yielding(BodyThread thread, DoubleUnaryOperator tensionOfGive) {
     double[] motion = new double[energy.size()];
     if (!point.evaluate(energy.free())) {
       return motion;
@@ -68,7 +68,8 @@ final class Tightening {
   }
 
   /** ∂L/∂x on the free unknowns: the gradient at a pull of one newton. */
-  private double[] slope(ElasticThread thread) {
+  private double[] slope(BodyThread body) {
+    ElasticThread thread = body.thread();
     double[] slope = new double[energy.size()];
     ThreadLaw law = thread.law();
     thread.pull(1);
@@ -83,15 +84,7 @@ final class Tightening {
         slope[free] = gradient[i];
       }
     }
-    restore(thread, law);
+    body.follow(law);
     return slope;
-  }
-
-  private static void restore(ElasticThread thread, ThreadLaw law) {
-    if (law instanceof ThreadLaw.Elastic elastic) {
-      thread.tieToLength(elastic.restLength_mm());
-    } else {
-      thread.pull(0);
-    }
   }
 }

@@ -1,0 +1,143 @@
+package auricle.rehearsal;
+
+import auricle.diagnostics.BadInputException;
+import auricle.material.MaterialTables;
+import auricle.plan.EarCase;
+import auricle.plan.Operation;
+import auricle.plan.Tie;
+import auricle.plan.TiedOperation;
+import auricle.surgery.RestState;
+import auricle.surgery.Settled;
+import auricle.surgery.Solving;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An ear that is worked on: keeps its solved states, so that a change of the plan is computed from
+ * the first step it concerns, and a turn of a tie from the present end of the plan.
+ *
+ * <p>For one thread at a time.
+ */
+public final class LiveEar {
+  private final RehearsalSettings settings;
+  private final MaterialTables tables;
+  private final List<Operation> shown = new ArrayList<>();
+  private EarCase ear;
+  private RehearsalRun run;
+  private RehearsalResult result;
+
+  private LiveEar(
+      EarCase ear, RehearsalSettings settings, MaterialTables tables, RehearsalWatcher watcher)
+      throws BadInputException {
+    this.settings = settings;
+    this.tables = tables;
+    this.ear = ear;
+    run = fresh(ear, watcher);
+    result = run.run();
+    shown.addAll(run.operations());
+  }
+
+  /**
+   * Rehearses a plan and keeps what is needed to change it.
+   *
+   * @throws BadInputException if the ear cannot be made, or a row is not in the tables
+   */
+  public static LiveEar of(
+      EarCase ear, RehearsalSettings settings, MaterialTables tables, RehearsalWatcher watcher)
+      throws BadInputException {
+    return new LiveEar(ear, settings, tables, watcher);
+  }
+
+  private RehearsalRun fresh(EarCase of, RehearsalWatcher watcher) throws BadInputException {
+    return new RehearsalRun(
+        of, EarShape.of(of.ear(), settings.mesh()), EarTissue.of(of, tables), watcher);
+  }
+
+  /** The ear and plan that {@link #result} is of. */
+  public EarCase ear() {
+    return ear;
+  }
+
+  /** The last whole rehearsal. */
+  public RehearsalResult result() {
+    return result;
+  }
+
+  /**
+   * Rehearses another case: from the first step that differs, if the ear and its tissue are the
+   * same. If it is cancelled, this ear stays as it was.
+   *
+   * @return what was found; marked as cancelled if it was
+   * @throws BadInputException if the ear cannot be made, or a row is not in the tables
+   */
+  public RehearsalResult rerun(EarCase next, RehearsalWatcher watcher) throws BadInputException {
+    boolean same = next.ear().equals(ear.ear()) && next.tissue().equals(ear.tissue());
+    RehearsalRun other = same ? run.forPlan(next, watcher) : fresh(next, watcher);
+    int common = same ? run.common(next.plan().enabled()) : 0;
+    RehearsalResult found = common > 0 ? other.runFrom(run, common) : other.run();
+    if (!found.cancelled()) {
+      ear = next;
+      run = other;
+      result = found;
+      shown.clear();
+      shown.addAll(other.operations());
+    }
+    return found;
+  }
+
+  /**
+   * Follows a turn of one tie from the present end of the plan, without going through the steps
+   * again: for showing while a control moves. {@link #rerun} then gives the whole.
+   *
+   * @return the end of the plan under the changed tie; empty if the case differs from {@link #ear}
+   *     in more than the gap of one tie, or does not come to rest in this way
+   */
+  public Optional<StepResult> turn(EarCase next, RehearsalWatcher watcher) {
+    List<Operation> now = next.plan().enabled();
+    int changed = onlyTieThatDiffers(shown, now);
+    boolean same = next.ear().equals(ear.ear()) && next.tissue().equals(ear.tissue());
+    if (!same || changed < 0 || !result.converged()) {
+      return Optional.empty();
+    }
+    TiedOperation tied = (TiedOperation) now.get(changed);
+    double gap = ((Tie.Gap) tied.tie()).gap_mm();
+    double[] earlier = run.body().unknowns().clone();
+    RestState before = run.body().save();
+    Operation made = run.operations().get(changed);
+    Settled settled =
+        run.body().turn(made, gap, Solving.watched((l, i) -> !watcher.cancelled()));
+    if (!settled.converged()) {
+      run.body().restore(before);
+      return Optional.empty();
+    }
+    shown.set(changed, tied);
+    return Optional.of(
+        run.read(tied.name(), Optional.of(tied), earlier, RehearsalRun.outcome(settled)));
+  }
+
+  /** The place of the one tied operation that differs, by its gap alone; -1 if it is not so. */
+  private static int onlyTieThatDiffers(List<Operation> then, List<Operation> now) {
+    int found = -1;
+    for (int i = 0; i < then.size(); i++) {
+      if (now.size() != then.size()) {
+        return -1;
+      }
+      if (!then.get(i).equals(now.get(i))) {
+        if (found >= 0 || !gapAlone(then.get(i), now.get(i))) {
+          return -1;
+        }
+        found = i;
+      }
+    }
+    return found;
+  }
+
+  private static boolean gapAlone(Operation then, Operation now) {
+    return then instanceof TiedOperation a
+        && now instanceof TiedOperation b
+        && a.tie() instanceof Tie.Gap
+        && b.tie() instanceof Tie.Gap
+        && a.withTie(b.tie()).equals(b);
+  }
+}
