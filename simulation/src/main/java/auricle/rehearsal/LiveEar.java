@@ -105,8 +105,7 @@ public final class LiveEar {
     double[] earlier = run.body().unknowns().clone();
     RestState before = run.body().save();
     Operation made = run.operations().get(changed);
-    Settled settled =
-        run.body().turn(made, gap, Solving.watched((l, i) -> !watcher.cancelled()));
+    Settled settled = run.body().turn(made, gap, Solving.watched((l, i) -> !watcher.cancelled()));
     if (!settled.converged()) {
       run.body().restore(before);
       return Optional.empty();

@@ -37,10 +37,7 @@ class LiveEarTest {
 
   private static LiveEar live(double gap_mm) throws BadInputException {
     return LiveEar.of(
-        ear(gap_mm),
-        RehearsalSettings.tied(),
-        MaterialTables.shipped(),
-        RehearsalWatcher.SILENT);
+        ear(gap_mm), RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);
   }
 
   private static void same(StepResult a, StepResult b) {
