@@ -40,13 +40,13 @@ class LiveEarTest {
         ear(gap_mm), RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);
   }
 
-  private static void same(StepResult a, StepResult b) {
+  private static void same(double share, StepResult a, StepResult b) {
     Check.within(
-        1e-3, a.measures().helixMastoidUpper_mm(), b.measures().helixMastoidUpper_mm(), OURS);
+        share, a.measures().helixMastoidUpper_mm(), b.measures().helixMastoidUpper_mm(), OURS);
     Check.within(
-        1e-3, a.measures().helixMastoidMiddle_mm(), b.measures().helixMastoidMiddle_mm(), OURS);
+        share, a.measures().helixMastoidMiddle_mm(), b.measures().helixMastoidMiddle_mm(), OURS);
     Check.within(
-        1e-3, a.measures().foldAngleMiddle_deg(), b.measures().foldAngleMiddle_deg(), OURS);
+        share, a.measures().foldAngleMiddle_deg(), b.measures().foldAngleMiddle_deg(), OURS);
   }
 
   @Test
@@ -54,16 +54,17 @@ class LiveEarTest {
     LiveEar live = live(10);
     RehearsalResult changed = live.rerun(ear(9), RehearsalWatcher.SILENT);
     assertTrue(changed.converged());
-    same(changed.after(), fromTheStart(9).after());
+    same(1e-3, changed.after(), fromTheStart(9).after());
     assertEquals(live.result().after().measures(), changed.after().measures());
   }
 
   @Test
-  void aTieTurnedAtTheEndIsTheSameAsTiedSoFromTheStart() throws BadInputException {
+  void aTieTurnedAtTheEndIsNearlyWhatItIsFromTheStart() throws BadInputException {
     LiveEar live = live(10);
     StepResult turned = live.turn(ear(9.5), RehearsalWatcher.SILENT).orElseThrow();
     StepResult again = live.turn(ear(9), RehearsalWatcher.SILENT).orElseThrow();
     assertTrue(turned.outcome().converged());
-    same(again, fromTheStart(9).after());
+    // cuts that have shut once and bites that have come nearer are remembered
+    same(1e-2, again, fromTheStart(9).after());
   }
 }
