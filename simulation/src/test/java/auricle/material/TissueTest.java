@@ -14,6 +14,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class TissueTest {
+  private static final TissueKeys UNSCALED =
+      TissueKeys.standard(35).withOverride("section.stiffness_scale", 1);
+
   private final Tissue tissue = Tissue.standard();
 
   /** D = Σ E (z₂³ − z₁³) / 3(1 − ν²) about the neutral surface Σ E t z = 0, by hand. */
@@ -95,14 +98,14 @@ class TissueTest {
   void aChoiceForTheWholeEarHoldsInItsRegions() throws Exception {
     MaterialTables tables = MaterialTables.shipped();
     String slot = "cartilage.modulus_mpa";
-    Tissue indented = Tissue.of(tables, TissueKeys.standard(35).withRow(slot, "indentation"));
+    Tissue indented = Tissue.of(tables, UNSCALED.withRow(slot, "indentation"));
     assertEquals(
         tables.row("cartilage.helix.modulus_mpa@indentation").orElseThrow().value(),
         indented.layers("helix").core().modulus_mpa());
     assertEquals(
         tables.row(slot + "@indentation").orElseThrow().value(),
         indented.layers("scapha").core().modulus_mpa());
-    Tissue septum = Tissue.of(tables, TissueKeys.standard(35).withRow(slot, "septum_dynamic"));
+    Tissue septum = Tissue.of(tables, UNSCALED.withRow(slot, "septum_dynamic"));
     assertEquals(
         tables.row(slot + "@septum_dynamic").orElseThrow().value(),
         septum.layers("floor").core().modulus_mpa());
