@@ -2,7 +2,6 @@ package auricle.measurement;
 
 import auricle.anatomy.Auricle;
 import auricle.anatomy.RestSurface;
-import auricle.anatomy.ShapeParameters;
 
 /**
  * Measures an ear from the coordinates of its mesh. What to read where is found once; a measurement
@@ -32,12 +31,5 @@ public final class EarMeasurer {
    */
   public Measures measure(double[] unknowns) {
     return readings.measures(reader.points(unknowns));
-  }
-
-  /** All measurements of a shape at rest, on the smooth surface that all meshes sample. */
-  public static Measures atRest(ShapeParameters shape) {
-    SamplePlan plan = new SamplePlan(new RestSurface(shape));
-    EarReadings readings = new EarReadings(plan);
-    return readings.measures(plan.restPoints());
   }
 }

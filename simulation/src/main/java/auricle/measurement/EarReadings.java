@@ -16,7 +16,7 @@ final class EarReadings {
   private final HelixLine helix;
   private final Ridge antihelix;
   private final SampleBlock frontBase;
-  private final SampleBlock root;
+  private final Ridge front;
   private final FoldAngle foldUpper;
   private final FoldAngle foldMiddle;
   private final FoldLine foldLine;
@@ -27,7 +27,7 @@ final class EarReadings {
     helix = new HelixLine(plan);
     antihelix = new Ridge(plan.even(new Stations(0.22, 0.95, 60), 0.42, 0.6, 10), 0, 1);
     frontBase = plan.even(new Stations(1.06, 1.22, 17), Chart.FOOT, Chart.FOOT, 1);
-    root = plan.even(new Stations(0, 0.01, 2), 1, 1, 1);
+    front = new Ridge(plan.even(new Stations(1.11, 1.25, 15), Chart.FOLD, Chart.FOLD, 1), 1, 1);
     foldUpper = FoldAngle.upper(plan);
     foldMiddle = FoldAngle.middle(plan);
     foldLine = new FoldLine(plan);
@@ -57,7 +57,7 @@ final class EarReadings {
         helix.evenness(rim, height),
         foldLine.evenness(p, height),
         height.height_mm(),
-        p[root.at(0, 0) + 1] - helix.back_mm(p));
+        front.extreme(p) - helix.back_mm(p));
   }
 
   /**

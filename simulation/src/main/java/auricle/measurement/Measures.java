@@ -22,8 +22,9 @@ import java.util.List;
  * @param showAlongHeight helical show from below upwards
  * @param rim evenness of the helical rim
  * @param fold evenness of the crest of the antihelical fold
- * @param height_mm height of the ear
- * @param width_mm width of the ear
+ * @param height_mm height of the ear, from the lowest point of the lobule to the top of the helix
+ * @param width_mm width of the ear, from the crest of tragus or root of the helix in front to the
+ *     back of the helix, along the horizontal
  */
 public record Measures(
     double helixMastoidUpper_mm,

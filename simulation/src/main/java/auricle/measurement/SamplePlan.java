@@ -57,13 +57,17 @@ final class SamplePlan {
     return across.get(place);
   }
 
-  /** All places on the smooth rest surface, x, y, z each, mm. */
-  double[] restPoints() {
+  /**
+   * All places on a smooth rest surface, x, y, z each, mm.
+   *
+   * @param shape the surface of this plan or of a shape like it
+   */
+  double[] restPoints(RestSurface shape) {
     double[] points = new double[3 * size()];
-    RestSurface.Profile profile = surface.profile(0);
+    RestSurface.Profile profile = shape.profile(0);
     for (int i = 0; i < size(); i++) {
       if (i == 0 || around(i) != around(i - 1)) {
-        profile = surface.profile(around(i));
+        profile = shape.profile(around(i));
       }
       System.arraycopy(profile.point(across(i)), 0, points, 3 * i, 3);
     }

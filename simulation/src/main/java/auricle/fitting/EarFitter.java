@@ -1,0 +1,68 @@
+package auricle.fitting;
+
+import auricle.anatomy.Auricle;
+import auricle.anatomy.EarMeasurements;
+import auricle.anatomy.MeshLevel;
+import auricle.anatomy.ShapeParameters;
+import auricle.diagnostics.BadInputException;
+import auricle.measurement.EarMeasurer;
+import auricle.measurement.Measures;
+import auricle.measurement.RestMeasurer;
+
+/**
+ * Finds the ear that has given measurements. The shape is fitted on the smooth surface and measured
+ * on the mesh; what the mesh reads more or less is then made up for by a second fit.
+ */
+public final class EarFitter {
+  private static final int ROUNDS = 3;
+  private static final double CLOSE = 0.25;
+
+  private EarFitter() {}
+
+  /**
+   * The ear that meets every measurement within 0.5 mm or 2 deg, as measured on its mesh.
+   *
+   * @param ear what was measured
+   * @param level how finely the ear is meshed
+   * @param at JSON pointer of the measurements in their file, for findings; may be empty
+   * @throws BadInputException if no shape has all of them: says which do not hold together and the
+   *     nearest values that do
+   */
+  public static FittedEar fit(EarMeasurements ear, MeshLevel level, String at)
+      throws BadInputException {
+    FittedEar fitted = nearest(ear, level);
+    if (!fitted.met()) {
+      throw new BadInputException(new Conflict(fitted.residuals(), at).findings());
+    }
+    return fitted;
+  }
+
+  /** The ear whose measurements come nearest, met or not. */
+  public static FittedEar nearest(EarMeasurements ear, MeshLevel level) {
+    Wanted wanted = Wanted.of(ear);
+    Wanted aim = wanted;
+    ShapeParameters shape = ShapeParameters.normalAdult();
+    FittedEar best = null;
+    for (int round = 0; round < ROUNDS; round++) {
+      RestMeasurer measurer = new RestMeasurer(shape);
+      shape = new ShapeFit(aim, measurer, round == 0 ? Double.parseDouble(System.getProperty("p0","0.5")) : Double.parseDouble(System.getProperty("p1","0.1"))).from(shape);
+      FittedEar fitted = measured(wanted, shape, level);
+      best = best == null || worst(fitted) < worst(best) ? fitted : best;
+      if (worst(best) < CLOSE) {
+        break;
+      }
+      aim = wanted.less(fitted.measures(), measurer.measure(shape));
+    }
+    return java.util.Objects.requireNonNull(best);
+  }
+
+  private static FittedEar measured(Wanted wanted, ShapeParameters shape, MeshLevel level) {
+    Auricle auricle = Auricle.of(shape, level);
+    Measures measures = new EarMeasurer(auricle).measure(auricle.mesh().unknowns());
+    return new FittedEar(auricle, measures, wanted.residuals(measures));
+  }
+
+  private static double worst(FittedEar fitted) {
+    return fitted.residuals().stream().mapToDouble(r -> Math.abs(r.share())).max().orElse(0);
+  }
+}
