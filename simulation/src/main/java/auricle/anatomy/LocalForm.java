@@ -89,13 +89,21 @@ final class LocalForm {
   /** Height of the fold above the floor's bed, mm. */
   double depth() {
     double bowl = shape.value(ShapeKnob.BOWL_DEPTH) / ShapeKnob.BOWL_DEPTH.normal();
-    return plain(Form.DEPTH_MM) * bowl / size;
+    double upper = 1 + share(Form.UPPER) * (shape.value(ShapeKnob.CREST_UPPER) - 1);
+    return plain(Form.DEPTH_MM) * bowl * upper / size;
+  }
+
+  /** Breadth of wall and fossa from foot to fold, forwards to backwards in lateral view, mm. */
+  double crest() {
+    double thirds = share(Form.UPPER) + share(Form.MIDDLE) + share(Form.LOWER);
+    double reach = 1 + Math.min(1, thirds) * (shape.value(ShapeKnob.WALL_REACH) - 1);
+    return plain(Form.CREST_MM) * reach;
   }
 
   /** Radius of the fold, mm, held small in a shallow bowl. */
   double foldRadius() {
     double radius = plain(Form.ROUND) * shape.value(ShapeKnob.FOLD_RADIUS) / size;
-    return Math.min(radius, 0.4 * Math.min(depth(), plain(Form.CREST_MM)) + 0.6);
+    return Math.min(radius, 0.4 * Math.min(depth(), crest()) + 0.6);
   }
 
   /** Length of the scapha's line, mm. */

@@ -33,7 +33,7 @@ public enum ShapeKnob {
   /** Direction of the lobule away from the head, deg; 0 hangs parallel to it. */
   LOBULE_SLOPE(-20, 50, 0),
   /** Breadth of the scapha, as a multiple of the normal one. */
-  SCAPHA_BREADTH(0.7, 1.4, 1),
+  SCAPHA_BREADTH(0.7, 1.7, 1),
   /** Radius of the antihelical fold, mm. */
   FOLD_RADIUS(2, 6, 3.5),
   /** Turn of the helix at the top and back, deg. */
@@ -42,6 +42,10 @@ public enum ShapeKnob {
   HELIX_BREADTH(0.7, 1.3, 1),
   /** Foot of the front wall of the bowl forwards of its normal place, mm. */
   FRONT_BASE(-2, 3, 0),
+  /** Breadth of the bowl's wall in lateral view, as a multiple of the normal one; a steep wall has little. */
+  WALL_REACH(0.8, 1.6, 1),
+  /** Height of the antihelix above the floor in the upper third, as a multiple of that elsewhere. */
+  CREST_UPPER(0.65, 1.4, 1),
   /** Turn of the long axis backwards, deg. */
   INCLINATION(0, 35, 20);
 

@@ -8,14 +8,15 @@ import auricle.diagnostics.BadInputException;
 import auricle.measurement.EarMeasurer;
 import auricle.measurement.Measures;
 import auricle.measurement.RestMeasurer;
+import java.util.List;
 
 /**
  * Finds the ear that has given measurements. The shape is fitted on the smooth surface and measured
  * on the mesh; what the mesh reads more or less is then made up for by a second fit.
  */
 public final class EarFitter {
-  private static final int ROUNDS = 3;
-  private static final double CLOSE = 0.25;
+  private static final List<Double> PULLS = List.of(0.3, 0.05, 0.02);
+  private static final double CLOSE = 0.5;
 
   private EarFitter() {}
 
@@ -41,11 +42,12 @@ public final class EarFitter {
   public static FittedEar nearest(EarMeasurements ear, MeshLevel level) {
     Wanted wanted = Wanted.of(ear);
     Wanted aim = wanted;
-    ShapeParameters shape = ShapeParameters.normalAdult();
+    ShapeParameters guess = FirstGuess.of(ear);
+    RestMeasurer measurer = new RestMeasurer(guess);
+    ShapeParameters shape = guess;
     FittedEar best = null;
-    for (int round = 0; round < ROUNDS; round++) {
-      RestMeasurer measurer = new RestMeasurer(shape);
-      shape = new ShapeFit(aim, measurer, round == 0 ? Double.parseDouble(System.getProperty("p0","0.5")) : Double.parseDouble(System.getProperty("p1","0.1"))).from(shape);
+    for (int round = 0; round < PULLS.size(); round++) {
+      shape = new ShapeFit(aim, measurer, guess, PULLS.get(round)).from(shape);
       FittedEar fitted = measured(wanted, shape, level);
       best = best == null || worst(fitted) < worst(best) ? fitted : best;
       if (worst(best) < CLOSE) {

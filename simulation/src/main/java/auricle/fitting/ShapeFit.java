@@ -7,14 +7,8 @@ import auricle.measurement.RestMeasurer;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.RealVector;
-import org.apache.commons.math3.util.Pair;
 
 /**
  * Shape parameters by least squares (Levenberg 1944, Marquardt 1963) on the smooth surface.
@@ -24,7 +18,8 @@ import org.apache.commons.math3.util.Pair;
  * </pre>
  *
  * <p>m̂: wanted values, t: their tolerances (0.5 mm, 2 deg); c, r: middle and half of a knob's
- * range; p0: the normal shape, to which what no measurement decides returns, ε = 0.05. The unknowns
+ * range; p0: the first guess, to which what no measurement decides returns, ε = 0.3
+ * at first, less later. The unknowns
  * q are free, so that p never leaves its bounds. The Jacobian is by differences.
  */
 final class ShapeFit {
@@ -42,18 +37,21 @@ final class ShapeFit {
           ShapeKnob.LOBULE_SLOPE,
           ShapeKnob.SCAPHA_BREADTH,
           ShapeKnob.HELIX_BREADTH,
-          ShapeKnob.FRONT_BASE);
-  private static final double STEP = 1e-4;
+          ShapeKnob.FRONT_BASE,
+          ShapeKnob.WALL_REACH,
+          ShapeKnob.CREST_UPPER);
   private static final double NEAR_BOUND = 0.98;
   private static final double FIRST_STEP = 1;
-  private static final int ITERATIONS = 25;
-  private static final double GOOD_ENOUGH = 1e-3;
+  private static final int ITERATIONS = 30;
+  private static final double GOOD_ENOUGH = 1e-5;
   private final Wanted wanted;
   private final RestMeasurer measurer;
 
+  private final ShapeParameters guess;
   private final double pull;
 
-  ShapeFit(Wanted wanted, RestMeasurer measurer, double pull) {
+  ShapeFit(Wanted wanted, RestMeasurer measurer, ShapeParameters guess, double pull) {
+    this.guess = guess;
     this.wanted = wanted;
     this.measurer = measurer;
     this.pull = pull;
@@ -62,10 +60,9 @@ final class ShapeFit {
   /** The best shape from a start. */
   ShapeParameters from(ShapeParameters start) {
     double[] q = KNOBS.stream().mapToDouble(knob -> free(knob, start.value(knob))).toArray();
-    MultivariateJacobianFunction model = this::model;
     LeastSquaresBuilder problem =
         new LeastSquaresBuilder()
-            .model(model)
+            .model(new SecantModel(this::residuals, q))
             .target(new double[residuals(q).length])
             .start(q)
             .maxEvaluations(1000)
@@ -81,26 +78,6 @@ final class ShapeFit {
             .toArray());
   }
 
-  private Pair<RealVector, org.apache.commons.math3.linear.RealMatrix> model(RealVector point) {
-    double[] q = point.toArray();
-    double[] r = residuals(q);
-    double[][] moved =
-        IntStream.range(0, q.length).parallel().mapToObj(k -> moved(q, k)).toArray(double[][]::new);
-    double[][] jacobian = new double[r.length][q.length];
-    for (int j = 0; j < r.length; j++) {
-      for (int k = 0; k < q.length; k++) {
-        jacobian[j][k] = (moved[k][j] - r[j]) / STEP;
-      }
-    }
-    return Pair.create(new ArrayRealVector(r), new Array2DRowRealMatrix(jacobian));
-  }
-
-  private double[] moved(double[] q, int k) {
-    double[] next = q.clone();
-    next[k] += STEP;
-    return residuals(next);
-  }
-
   private double[] residuals(double[] q) {
     ShapeParameters shape = shape(q);
     Measures measures = measurer.measure(shape);
@@ -111,7 +88,7 @@ final class ShapeFit {
     }
     for (int k = 0; k < KNOBS.size(); k++) {
       ShapeKnob knob = KNOBS.get(k);
-      r[met.size() + k] = pull * (shape.value(knob) - knob.normal()) / half(knob);
+      r[met.size() + k] = pull * (shape.value(knob) - guess.value(knob)) / half(knob);
     }
     return r;
   }

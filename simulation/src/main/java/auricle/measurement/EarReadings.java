@@ -13,9 +13,10 @@ final class EarReadings {
   private static final double SHOW_FROM = 35;
   private static final double SHOW_TO = 90;
   private static final double SHOW_STEP = 5;
+  private static final double CANAL = Chart.FOOT * 2 / 3;
   private final HelixLine helix;
   private final Ridge antihelix;
-  private final SampleBlock frontBase;
+  private final SampleBlock canal;
   private final Ridge front;
   private final FoldAngle foldUpper;
   private final FoldAngle foldMiddle;
@@ -26,7 +27,7 @@ final class EarReadings {
   EarReadings(SamplePlan plan) {
     helix = new HelixLine(plan);
     antihelix = new Ridge(plan.even(new Stations(0.22, 0.95, 60), 0.42, 0.6, 10), 0, 1);
-    frontBase = plan.even(new Stations(1.06, 1.22, 17), Chart.FOOT, Chart.FOOT, 1);
+    canal = plan.even(new Stations(1.06, 1.22, 17), CANAL, CANAL, 1);
     front = new Ridge(plan.even(new Stations(1.11, 1.25, 15), Chart.FOLD, Chart.FOLD, 1), 1, 1);
     foldUpper = FoldAngle.upper(plan);
     foldMiddle = FoldAngle.middle(plan);
@@ -48,7 +49,7 @@ final class EarReadings {
         foldUpper.angle_deg(p, height.z_mm(Level.UPPER)),
         foldMiddle.angle_deg(p, height.z_mm(Level.MIDDLE)),
         auriculocephalic_deg(p, rim, height.z_mm(Level.MIDDLE)),
-        bowl.depth_mm(p),
+        bowl.depth_mm(p, crest, height.z_mm(Level.MIDDLE)),
         HelixShow.at(rim, crest, height.z_mm(Level.UPPER)),
         HelixShow.at(rim, crest, height.z_mm(Level.MIDDLE)),
         HelixShow.hiddenLength_mm(rim, crest, height.z_mm(SHOW_FROM), height.z_mm(SHOW_TO)),
@@ -61,14 +62,16 @@ final class EarReadings {
   }
 
   /**
-   * The auriculocephalic angle at mid-height: between the mastoid plane and the line from the front
-   * margin of the ear's base (where the floor of the bowl leaves the head in front) to the most
-   * lateral point of the rim, both in the horizontal cut at mid-height, deg. (da Silva Freitas 2008
-   * cut their moulds at mid-height.)
+   * The auriculocephalic angle at mid-height: between the mastoid plane and the line from the
+   * opening of the ear canal, about which the ear stands out, to the most lateral point of the rim,
+   * both in the horizontal cut, deg. The opening is taken two thirds of the way from the middle of
+   * the bowl's floor to its front margin: our own convention, with which an ear 17 mm from the
+   * mastoid has the angle of normal ears (da Silva Freitas 2008, who cut their moulds at
+   * mid-height).
    */
   private double auriculocephalic_deg(double[] p, double[] rim, double z) {
-    double[] base = new double[3 * frontBase.stations()];
-    System.arraycopy(p, frontBase.at(0, 0), base, 0, base.length);
+    double[] base = new double[3 * canal.stations()];
+    System.arraycopy(p, canal.at(0, 0), base, 0, base.length);
     double[] from = HeightFit.at(base, z);
     double[] to = HeightFit.at(rim, z);
     return Math.toDegrees(Math.atan2(to[0] - from[0], from[1] - to[1]));

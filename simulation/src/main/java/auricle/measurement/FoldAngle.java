@@ -12,19 +12,19 @@ import auricle.anatomy.Chart;
  * the fold line, exp(−(z_k − z)²/(2 σ²)), σ = 1.5 mm. deg, 0 … 360; 180 is no fold, less is a fold
  * that is convex forwards, as it should be.
  *
- * <p>The scapha's leg lies 2.5 to 7 mm beyond the fold line, along the profile at rest. At the
- * middle level the wall's leg lies 2.5 to 7 mm before it; at the upper level the triangular fossa
- * and the inferior crus lie there, and the leg is the lower half of the wall that rises from the
- * floor of the bowl. (da Silva Freitas 2008, doi 10.1007/s00266-008-9160-8, read the angle on the
- * posterior face of moulds cut half-way between mid-height and top.)
+ * <p>The scapha's leg is the middle of its breadth, from 27 to 80 % of the way from the fold line to
+ * the helix (2.5 to 7 mm in a normal ear). At the middle level the wall's leg reaches from 43 to 80
+ * % of the way from the foot of the wall to the fold line (7 to 2.5 mm from it); at the upper level
+ * triangular fossa and inferior crus lie there, and the leg is the lower part of the wall that
+ * rises from the floor, 10 to 43 %. (da Silva Freitas 2008, doi 10.1007/s00266-008-9160-8, read the
+ * angle on the posterior face of moulds cut half-way between mid-height and top.)
  */
 final class FoldAngle {
   private static final double SPREAD = 1.5;
-  private static final double NEAR = 2.5;
-  private static final double STEP = 0.75;
   private static final int PLACES = 7;
-  private static final double WALL_FROM = 0.23;
-  private static final double WALL_TO = 0.33;
+  private static final double FOOT_SIDE = 0.23;
+  private static final double MIDDLE = 0.33;
+  private static final double FOLD_SIDE = 0.44;
   private final SampleBlock crest;
   private final Leg wall;
   private final Leg scapha;
@@ -37,20 +37,22 @@ final class FoldAngle {
 
   /** The angle at the upper level. */
   static FoldAngle upper(SamplePlan plan) {
-    Stations stations = new Stations(0.3, 0.5, 17);
-    return new FoldAngle(
-        crest(plan, stations),
-        new Leg(plan.even(stations, WALL_FROM, WALL_TO, PLACES)),
-        new Leg(plan.fromFold(stations, NEAR, STEP, PLACES)));
+    return of(plan, new Stations(0.3, 0.5, 17), FOOT_SIDE, MIDDLE);
   }
 
   /** The angle at the middle level. */
   static FoldAngle middle(SamplePlan plan) {
-    Stations stations = new Stations(0.48, 0.72, 17);
+    return of(plan, new Stations(0.48, 0.72, 17), MIDDLE, FOLD_SIDE);
+  }
+
+  private static FoldAngle of(SamplePlan plan, Stations stations, double from, double to) {
+    double breadth = Chart.SCAPHA_END - Chart.FOLD;
     return new FoldAngle(
         crest(plan, stations),
-        new Leg(plan.fromFold(stations, -NEAR - (PLACES - 1) * STEP, STEP, PLACES)),
-        new Leg(plan.fromFold(stations, NEAR, STEP, PLACES)));
+        new Leg(plan.even(stations, from, to, PLACES)),
+        new Leg(
+            plan.even(
+                stations, Chart.FOLD + 0.27 * breadth, Chart.FOLD + 0.8 * breadth, PLACES)));
   }
 
   private static SampleBlock crest(SamplePlan plan, Stations stations) {
