@@ -41,9 +41,7 @@ final class EarProfile {
     ProfilePoint middle =
         new ArcPiece(new ProfilePoint(0, 0, form.wallSlope()), half, bend / 2).end();
     return new ProfilePoint(
-        form.crest() - middle.out(),
-        Floor.BED + form.depth() - middle.lateral(),
-        form.wallSlope());
+        form.crest() - middle.out(), Floor.BED + form.depth() - middle.lateral(), form.wallSlope());
   }
 
   private void addWall(LocalForm form, ProfilePoint foot, ProfilePoint foldStart) {

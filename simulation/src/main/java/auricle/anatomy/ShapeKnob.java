@@ -42,9 +42,14 @@ public enum ShapeKnob {
   HELIX_BREADTH(0.7, 1.3, 1),
   /** Foot of the front wall of the bowl forwards of its normal place, mm. */
   FRONT_BASE(-2, 3, 0),
-  /** Breadth of the bowl's wall in lateral view, as a multiple of the normal one; a steep wall has little. */
+  /**
+   * Breadth of the bowl's wall in lateral view, as a multiple of the normal one; a steep wall has
+   * little.
+   */
   WALL_REACH(0.8, 1.6, 1),
-  /** Height of the antihelix above the floor in the upper third, as a multiple of that elsewhere. */
+  /**
+   * Height of the antihelix above the floor in the upper third, as a multiple of that elsewhere.
+   */
   CREST_UPPER(0.65, 1.4, 1),
   /** Turn of the long axis backwards, deg. */
   INCLINATION(0, 35, 20);

@@ -18,9 +18,9 @@ import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer
  * </pre>
  *
  * <p>m̂: wanted values, t: their tolerances (0.5 mm, 2 deg); c, r: middle and half of a knob's
- * range; p0: the first guess, to which what no measurement decides returns, ε = 0.3
- * at first, less later. The unknowns
- * q are free, so that p never leaves its bounds. The Jacobian is by differences.
+ * range; p0: the first guess, to which what no measurement decides returns, ε = 0.3 at first, less
+ * later. The unknowns q are free, so that p never leaves its bounds. The Jacobian is by
+ * differences.
  */
 final class ShapeFit {
   private static final List<ShapeKnob> KNOBS =

@@ -12,12 +12,12 @@ import auricle.anatomy.Chart;
  * the fold line, exp(−(z_k − z)²/(2 σ²)), σ = 1.5 mm. deg, 0 … 360; 180 is no fold, less is a fold
  * that is convex forwards, as it should be.
  *
- * <p>The scapha's leg is the middle of its breadth, from 27 to 80 % of the way from the fold line to
- * the helix (2.5 to 7 mm in a normal ear). At the middle level the wall's leg reaches from 43 to 80
- * % of the way from the foot of the wall to the fold line (7 to 2.5 mm from it); at the upper level
- * triangular fossa and inferior crus lie there, and the leg is the lower part of the wall that
- * rises from the floor, 10 to 43 %. (da Silva Freitas 2008, doi 10.1007/s00266-008-9160-8, read the
- * angle on the posterior face of moulds cut half-way between mid-height and top.)
+ * <p>The scapha's leg is the middle of its breadth, from 27 to 80 % of the way from the fold line
+ * to the helix (2.5 to 7 mm in a normal ear). At the middle level the wall's leg reaches from 43 to
+ * 80 % of the way from the foot of the wall to the fold line (7 to 2.5 mm from it); at the upper
+ * level triangular fossa and inferior crus lie there, and the leg is the lower part of the wall
+ * that rises from the floor, 10 to 43 %. (da Silva Freitas 2008, doi 10.1007/s00266-008-9160-8,
+ * read the angle on the posterior face of moulds cut half-way between mid-height and top.)
  */
 final class FoldAngle {
   private static final double SPREAD = 1.5;
@@ -51,8 +51,7 @@ final class FoldAngle {
         crest(plan, stations),
         new Leg(plan.even(stations, from, to, PLACES)),
         new Leg(
-            plan.even(
-                stations, Chart.FOLD + 0.27 * breadth, Chart.FOLD + 0.8 * breadth, PLACES)));
+            plan.even(stations, Chart.FOLD + 0.27 * breadth, Chart.FOLD + 0.8 * breadth, PLACES)));
   }
 
   private static SampleBlock crest(SamplePlan plan, Stations stations) {
