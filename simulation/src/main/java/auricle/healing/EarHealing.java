@@ -33,7 +33,7 @@ public final class EarHealing {
   private final EarParts parts;
   private final TotalEnergy energy;
   private final TimeSteps steps;
-  private final ReleaseTest release;
+  private final List<ReleaseTest> releases = new ArrayList<>();
   private final TimeMonitor monitor;
   private final List<MomentResult> moments = new ArrayList<>();
   private final int[] counts = new int[3];
@@ -53,7 +53,10 @@ public final class EarHealing {
     steps =
         new TimeSteps(
             energy, minimiser, body.shell().directors(), parts.parts(), 0, settings, monitor);
-    release = new ReleaseTest(energy, minimiser, parts.parts(), parts.threads(), settings);
+    if (!parts.threads().isEmpty()) {
+      releases.add(
+          new ReleaseTest(energy, minimiser, parts.parts(), parts.threads(), settings));
+    }
   }
 
   /**
@@ -73,13 +76,30 @@ public final class EarHealing {
       List<Double> days,
       TimeStepSettings settings,
       TimeMonitor monitor) {
+    return follow(new EarHealing(body, measurer, plan, settings, monitor), body, days);
+  }
+
+  /** The same without asking at every time what would happen if all threads were cut. */
+  public static Timeline withoutReleaseTests(
+      EarBody body,
+      EarMeasurer measurer,
+      List<Operation> plan,
+      List<Double> days,
+      TimeStepSettings settings,
+      TimeMonitor monitor) {
+    EarHealing healing = new EarHealing(body, measurer, plan, settings, monitor);
+    healing.releases.clear();
+    return follow(healing, body, days);
+  }
+
+  private static Timeline follow(EarHealing healing, EarBody body, List<Double> days) {
     double[] saved = body.shell().energy().save();
     Map<ElasticThread, ThreadLaw> laws = new LinkedHashMap<>();
     for (BodyThread thread : body.threads()) {
       laws.put(thread.thread(), thread.thread().law());
     }
     try {
-      return new EarHealing(body, measurer, plan, settings, monitor).run(days);
+      return healing.run(days);
     } finally {
       laws.forEach((thread, law) -> thread.follow(law));
       body.shell().energy().restore(saved);
@@ -129,9 +149,10 @@ public final class EarHealing {
   }
 
   private Optional<Measures> released(double days) {
-    return parts.threads().isEmpty()
-        ? Optional.empty()
-        : release.at(days * Durations.DAY_S, monitor).map(measurer::measure);
+    return releases.stream()
+        .findFirst()
+        .flatMap(release -> release.at(days * Durations.DAY_S, monitor))
+        .map(measurer::measure);
   }
 
   private Map<Level, Double> loss(Measures now, Measures tied) {

@@ -35,6 +35,16 @@ public record Timeline(
     moments = List.copyOf(moments);
   }
 
+  /** Nothing to show: the ear did not come to rest under the plan. */
+  public static Timeline none(Outcome outcome, String words) {
+    return new Timeline(List.of(), outcome, words, 0, 0, 0, Optional.empty());
+  }
+
+  /** Whether it was ended on request. */
+  public boolean cancelled() {
+    return outcome == Outcome.CANCELLED;
+  }
+
   /** Whether every moment asked for is there, at rest. */
   public boolean converged() {
     return outcome == Outcome.CONVERGED;
