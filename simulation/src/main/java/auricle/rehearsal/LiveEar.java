@@ -64,6 +64,19 @@ public final class LiveEar {
     return result;
   }
 
+  /** The last whole rehearsal with the time after the operation, as the settings have it. */
+  public RehearsalResult healed(RehearsalSettings over, RehearsalWatcher watcher) {
+    if (!result.converged()) {
+      return result;
+    }
+    RestState present = run.body().save();
+    try {
+      return result.with(new SpringBack(run.body(), run.operations(), over, watcher).follow());
+    } finally {
+      run.body().restore(present);
+    }
+  }
+
   /**
    * Rehearses another case: from the first step that differs, if the ear and its tissue are the
    * same. If it is cancelled, this ear stays as it was.

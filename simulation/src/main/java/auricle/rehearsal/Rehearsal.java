@@ -27,6 +27,11 @@ public final class Rehearsal {
     watcher.progress("shaping the ear", 0);
     Auricle auricle = EarShape.of(ear.ear(), settings.mesh());
     Tissue tissue = EarTissue.of(ear, tables);
-    return new RehearsalRun(ear, auricle, tissue, watcher).run();
+    RehearsalRun run = new RehearsalRun(ear, auricle, tissue, watcher);
+    RehearsalResult tied = run.run();
+    if (!settings.springBack() || !tied.converged()) {
+      return tied;
+    }
+    return tied.with(new SpringBack(run.body(), run.operations(), settings, watcher).follow());
   }
 }

@@ -1,9 +1,11 @@
 package auricle.rehearsal;
 
 import auricle.anatomy.Auricle;
+import auricle.healing.Timeline;
 import auricle.material.UsedRow;
 import auricle.plan.EarCase;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a rehearsal found.
@@ -11,6 +13,8 @@ import java.util.List;
  * @param ear the ear and the plan
  * @param auricle the ear at rest as it was meshed
  * @param steps states in order; the first is the ear before the plan
+ * @param timeline the time after the operation; none if it was not asked for or the plan did not
+ *     come to rest
  * @param materialRows rows of the material tables that the figures rest on, threads included
  * @param provenance mesh, solver and versions
  */
@@ -18,12 +22,29 @@ public record RehearsalResult(
     EarCase ear,
     Auricle auricle,
     List<StepResult> steps,
+    Optional<Timeline> timeline,
     List<UsedRow> materialRows,
     Provenance provenance) {
   /** Keeps its own copies of the lists. */
   public RehearsalResult {
     steps = List.copyOf(steps);
     materialRows = List.copyOf(materialRows);
+  }
+
+  /** The operation alone. */
+  RehearsalResult(
+      EarCase ear,
+      Auricle auricle,
+      List<StepResult> steps,
+      List<UsedRow> materialRows,
+      Provenance provenance) {
+    this(ear, auricle, steps, Optional.empty(), materialRows, provenance);
+  }
+
+  /** The same with the time after the operation. */
+  RehearsalResult with(Timeline followed) {
+    return new RehearsalResult(
+        ear, auricle, steps, Optional.of(followed), materialRows, provenance);
   }
 
   /** Whether every step came to rest. */
