@@ -54,8 +54,7 @@ public final class EarHealing {
         new TimeSteps(
             energy, minimiser, body.shell().directors(), parts.parts(), 0, settings, monitor);
     if (!parts.threads().isEmpty()) {
-      releases.add(
-          new ReleaseTest(energy, minimiser, parts.parts(), parts.threads(), settings));
+      releases.add(new ReleaseTest(energy, minimiser, parts.parts(), parts.threads(), settings));
     }
   }
 
