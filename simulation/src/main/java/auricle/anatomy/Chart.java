@@ -155,14 +155,17 @@ public final class Chart {
     return foldLine();
   }
 
-  /** The most lateral line of the helix at rest, from its root to the end of the lobule. */
+  /** The rim ({@link #acrossOfRim}) from the root of the helix to the end of the lobule. */
   public Curve rim() {
     return curve("rim", 0, 1, a -> acrossOfRim(a));
   }
 
-  /** Across of the most lateral point of the helix (or lobule) of a section at rest. */
+  /**
+   * Across of the rim at rest: the most lateral line of the rolled helix, which runs out into the
+   * edge at its root and on the lobule.
+   */
   public double acrossOfRim(double around) {
-    return Heights.mostLateral(surface.section(around));
+    return Heights.rim(surface.section(around));
   }
 
   /** The free edge, all the way round the front. */

@@ -8,6 +8,9 @@ final class Heights {
   private static final double TOP_TO = 0.45;
   private static final double BOTTOM_FROM = 0.84;
   private static final double BOTTOM_TO = 1.06;
+  private static final double ROOT = 0.03;
+  private static final double TAIL = 0.78;
+  private static final double FADE = 0.07;
   private static final double RIM_FROM = 0.25;
   private final AuricleSurface surface;
   private final double lowest;
@@ -60,7 +63,7 @@ final class Heights {
     for (int i = 0; i < 50; i++) {
       double middle = (low + high) / 2;
       Section section = surface.section(middle);
-      double across = rim ? mostLateral(section) : Section.FOLD;
+      double across = rim ? rim(section) : Section.FOLD;
       if (percent(section.point(across)[2]) > percent) {
         low = middle;
       } else {
@@ -70,19 +73,31 @@ final class Heights {
     return (low + high) / 2;
   }
 
-  /** Across of the most lateral point from the fold to the edge: sampled, then halved down. */
-  static double mostLateral(Section section) {
+  /**
+   * Across of the rim: the most lateral point of the roll; towards the root of the helix and on the
+   * lobule, where nothing is rolled, the edge.
+   */
+  static double rim(Section section) {
+    double around = section.around();
+    double rolled = Steps.rise((around - ROOT) / FADE) * Steps.fall((around - TAIL) / FADE);
+    return 1 - rolled * (1 - mostLateral(section));
+  }
+
+  private static double mostLateral(Section section) {
     double step = (1 - Section.SCAPHA_END) / SAMPLES;
     double best = 1;
     for (int i = 0; i <= SAMPLES; i++) {
-      double across = Section.SCAPHA_END + i * step;
-      best = section.point(across)[0] > section.point(best)[0] ? across : best;
+      best = moreLateral(section, best, Section.SCAPHA_END + i * step);
     }
     for (double part = step / 2; part > 1e-7; part /= 2) {
-      for (double across : new double[] {best - part, Math.min(1, best + part)}) {
-        best = section.point(across)[0] > section.point(best)[0] ? across : best;
-      }
+      double middle = best;
+      best = moreLateral(section, best, Math.max(Section.SCAPHA_END, middle - part));
+      best = moreLateral(section, best, Math.min(1, middle + part));
     }
     return best;
+  }
+
+  private static double moreLateral(Section section, double best, double across) {
+    return section.point(across)[0] > section.point(best)[0] ? across : best;
   }
 }

@@ -80,6 +80,16 @@ class ChartTest {
   }
 
   @Test
+  void theRimRunsWithoutAJumpIntoTheEdgeOfTheLobule() {
+    double[] rim = CHART.rim().points(TOPOLOGY, X);
+    for (int i = 3; i < rim.length; i += 3) {
+      double step = Vectors.norm(Vectors.subtract(Vectors.at(rim, i), Vectors.at(rim, i - 3)));
+      assertTrue(step < 2, "point " + i / 3 + ": " + step);
+    }
+    assertEquals(1, CHART.acrossOfRim(0.95));
+  }
+
+  @Test
   void theBedIsOnTheHeadAndTheHelixIsFree() {
     for (int v : EAR.mesh().vertexSet(Auricle.ATTACHED).orElseThrow()) {
       double around = CHART.around(v);
