@@ -72,7 +72,7 @@ final class RehearsalRun {
       if (report.isEmpty() || cancellation.asked()) {
         return Optional.empty();
       }
-      folder.commit();
+      folder.commit(RehearsalFiles::isOurs);
       return report;
     } catch (IOException e) {
       throw new BadInputException(

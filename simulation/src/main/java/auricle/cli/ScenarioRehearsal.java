@@ -10,11 +10,13 @@ import auricle.rehearsal.RehearsalSettings;
 import auricle.report.Hash;
 import auricle.report.RehearsalReport;
 import auricle.scenario.ExpectationResult;
+import auricle.scenario.Expectations;
 import auricle.scenario.LoadedScenario;
 import auricle.scenario.Scenario;
 import auricle.scenario.ScenarioEar;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -74,7 +76,10 @@ final class ScenarioRehearsal {
 
   private RehearsalReport report(Map<Side, RehearsalResult> results) {
     Scenario scenario = loaded.scenario();
-    List<ExpectationResult> expectations = List.of();
+    List<ExpectationResult> expectations = new ArrayList<>();
+    for (ScenarioEar ear : scenario.ears()) {
+      expectations.addAll(Expectations.check(ear, results));
+    }
     List<SideDifference> sides = List.of();
     return new RehearsalReport(
         scenario.title().isEmpty() ? loaded.name() : scenario.title(),

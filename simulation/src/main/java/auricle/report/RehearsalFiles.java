@@ -20,11 +20,17 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /** Writes every file of a rehearsal into a folder, several at a time. */
 public final class RehearsalFiles {
   /** Resolution of the raster pictures, dots an inch: an A4 page is about 1,750 dots wide. */
   private static final double DOTS_PER_INCH = 150;
+
+  private static final Pattern OURS =
+      Pattern.compile(
+          "(sections|outlines|steps|timeline)(_right|_left)?\\.(svg|png)"
+              + "|(steps|threads|timeline)\\.csv|shapes((_right|_left)?\\.pvd)?|result\\.json");
 
   private final RehearsalReport report;
   private final Map<String, Callable<byte[]>> files = new LinkedHashMap<>();
@@ -47,6 +53,11 @@ public final class RehearsalFiles {
   public static void write(ResultFolder folder, RehearsalReport report, BooleanSupplier cancelled)
       throws IOException {
     new RehearsalFiles(report).write(folder, cancelled);
+  }
+
+  /** Whether a name in a folder of results is one that a rehearsal writes. */
+  public static boolean isOurs(String name) {
+    return OURS.matcher(name).matches();
   }
 
   private void write(ResultFolder folder, BooleanSupplier cancelled) throws IOException {

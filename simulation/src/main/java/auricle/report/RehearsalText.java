@@ -72,13 +72,20 @@ public final class RehearsalText {
     if (report.expectations().isEmpty()) {
       return;
     }
-    text.append("Expected by the scenario\n");
-    TextTable table = new TextTable("llrl");
-    for (ExpectationResult e : report.expectations()) {
-      String side = report.ofPair() ? e.side().name().toLowerCase(Locale.ROOT) + " " : "";
-      String found = (e.foundWords() + " " + e.unit()).strip();
-      table.row(side + e.what(), e.expected(), found, e.met() ? "yes" : "NO: " + e.because());
+    long met = report.expectations().stream().filter(ExpectationResult::met).count();
+    text.append(
+        "Expected by the scenario: %d of %d found%n".formatted(met, report.expectations().size()));
+    report.expectations().forEach(this::expectation);
+    text.append('\n');
+  }
+
+  private void expectation(ExpectationResult e) {
+    text.append(e.met() ? "  yes  " : "  NO   ");
+    if (report.ofPair()) {
+      text.append(e.side().name().toLowerCase(Locale.ROOT)).append(": ");
     }
-    text.append(table.text()).append('\n');
+    String found = (e.foundWords() + " " + e.unit()).strip();
+    text.append(e.what()).append(": ").append(found).append(" (").append(e.expected()).append(')');
+    text.append(e.met() || e.because().isEmpty() ? "" : ", because " + e.because()).append('\n');
   }
 }

@@ -10,7 +10,10 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * A folder of results that appears whole or not at all: files are written to a hidden folder beside
@@ -69,6 +72,23 @@ public final class ResultFolder implements AutoCloseable {
       }
     }
     committed = true;
+  }
+
+  /**
+   * The same, and removes what an earlier run left in the target and this one did not write again.
+   *
+   * @param ours whether a name in the target is one that such runs write
+   */
+  public void commit(Predicate<String> ours) throws IOException {
+    Set<String> written = new HashSet<>();
+    entries(staging).forEach(entry -> written.add(String.valueOf(entry.getFileName())));
+    commit();
+    for (Path entry : entries(target)) {
+      String name = String.valueOf(entry.getFileName());
+      if (ours.test(name) && !written.contains(name)) {
+        Files.move(entry, staging.resolve("old-" + name), StandardCopyOption.ATOMIC_MOVE);
+      }
+    }
   }
 
   /** A folder cannot be moved over one that is not empty: the old one steps aside first. */

@@ -224,6 +224,17 @@ class RehearseCommandTest {
   }
 
   @Test
+  void anExpectationThatIsNotMetEndsWithOne(@TempDir Path other) throws Exception {
+    String expected =
+        "expected:\n  figures:\n    - {change_of: helix_mastoid_upper_mm, sign: rises,"
+            + " because: to see it fail}\n";
+    Path file = Files.writeString(other.resolve("s.yaml"), ONE + expected);
+    Run run = run("rehearse", file.toString(), "--tied", "-q");
+    assertEquals(1, run.code, run.err);
+    assertTrue(run.out.contains("  NO   ") && run.out.contains("because to see it fail"), run.out);
+  }
+
+  @Test
   void badInputEndsWithTwoAndLeavesNothing(@TempDir Path other) throws Exception {
     Path file = Files.writeString(other.resolve("s.yaml"), ONE.replace("gap_mm", "gpa_mm"));
     Run run = run("rehearse", file.toString(), "--out", other + "/out");
