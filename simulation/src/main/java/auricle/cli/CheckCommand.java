@@ -5,7 +5,9 @@ import auricle.diagnostics.Finding;
 import auricle.material.MaterialTables;
 import auricle.report.UseNotice;
 import auricle.scenario.LoadedScenario;
+import auricle.scenario.PlaceCheck;
 import auricle.scenario.Scenario;
+import auricle.scenario.ScenarioEar;
 import auricle.scenario.ScenarioReader;
 import auricle.scenario.ScenarioSchema;
 import java.io.PrintWriter;
@@ -23,7 +25,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     description = {
-      "Checks scenario files: keys, units, bounds, and whether the plan makes sense.",
+      "Checks scenario files: keys, units, bounds, whether there is an ear with the measurements,",
+      "and whether the plan makes sense on it.",
       "Prints every finding with file, line and column; ends with 2 if a file cannot be used.",
       "A scenario file is YAML; 'auricle check --schema' prints its JSON Schema."
     },
@@ -77,10 +80,15 @@ final class CheckCommand implements Callable<Integer> {
   private boolean check(ScenarioReader reader, Path file, PrintWriter out) {
     try {
       LoadedScenario loaded = reader.read(file);
-      FindingLines.print(loaded.warnings(), spec.commandLine().getErr());
-      out.println(
-          file + ": " + contents(loaded.scenario()) + ", " + words(loaded.warnings()) + ".");
-      return true;
+      List<Finding> findings = new ArrayList<>(loaded.warnings());
+      for (ScenarioEar ear : loaded.scenario().ears()) {
+        findings.addAll(loaded.locate(ear.side(), PlaceCheck.findings(ear.ear())));
+      }
+      FindingLines.print(findings, spec.commandLine().getErr());
+      boolean usable = findings.stream().noneMatch(Finding::isError);
+      String contents = usable ? contents(loaded.scenario()) : "cannot be used";
+      out.println(file + ": " + contents + ", " + words(findings) + ".");
+      return usable;
     } catch (BadInputException e) {
       FindingLines.print(e.findings(), spec.commandLine().getErr());
       out.println(file + ": cannot be used, " + words(e.findings()) + ".");

@@ -2,16 +2,23 @@ package auricle.scenario;
 
 import auricle.anatomy.Auricle;
 import auricle.anatomy.Chart;
+import auricle.anatomy.MeshLevel;
+import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
+import auricle.fitting.EarFitter;
 import auricle.plan.Bite;
+import auricle.plan.EarCase;
 import auricle.plan.FoldSuture;
 import auricle.plan.Operation;
 import auricle.plan.Plan;
 import java.util.List;
 import java.util.Locale;
 
-/** Whether the bites of fold sutures lie where they are said to lie, on the ear they are for. */
+/**
+ * Whether there is an ear with the measurements, and whether the bites of fold sutures lie on it
+ * where they are said to lie.
+ */
 public final class PlaceCheck {
   /**
    * How far the fold line may miss a level before that is told, % of the height; our own choice.
@@ -28,6 +35,20 @@ public final class PlaceCheck {
   private PlaceCheck(Auricle auricle) {
     this.auricle = auricle;
     this.chart = auricle.chart();
+  }
+
+  /**
+   * Whether the measurements of an ear hold together, and if they do, where its bites lie.
+   *
+   * @return findings whose places are JSON pointers below the ear
+   */
+  public static List<Finding> findings(EarCase ear) {
+    try {
+      Auricle auricle = EarFitter.fit(ear.ear(), MeshLevel.PLANNING, "/ear").auricle();
+      return findings(auricle, ear.plan());
+    } catch (BadInputException e) {
+      return e.findings();
+    }
   }
 
   /**

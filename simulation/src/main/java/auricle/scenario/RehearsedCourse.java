@@ -1,10 +1,15 @@
 package auricle.scenario;
 
 import auricle.assessment.CautionKind;
+import auricle.healing.MomentResult;
+import auricle.healing.ThreadAtMoment;
+import auricle.healing.Timeline;
 import auricle.measurement.Figure;
+import auricle.measurement.Measures;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.StepResult;
 import auricle.rehearsal.ThreadState;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +17,9 @@ import java.util.Set;
 
 /** What came out of a rehearsal, as expectations ask for it. */
 final class RehearsedCourse implements Course {
+  /** Months differ in length by less than this share; our own choice. */
+  private static final double NEAR = 0.03;
+
   private final RehearsalResult result;
 
   RehearsedCourse(RehearsalResult result) {
@@ -25,7 +33,7 @@ final class RehearsedCourse implements Course {
 
   @Override
   public boolean timed() {
-    return false;
+    return result.timeline().isPresent();
   }
 
   @Override
@@ -35,17 +43,37 @@ final class RehearsedCourse implements Course {
 
   @Override
   public OptionalDouble figure(Figure figure, Moment moment) {
-    return of(step(moment).map(s -> figure.of(s.measures())));
+    Optional<Measures> measures =
+        moment.isTime()
+            ? time(moment).map(MomentResult::measures)
+            : step(moment).map(StepResult::measures);
+    return of(measures.map(figure::of));
   }
 
   @Override
   public OptionalDouble tension(String step, Moment moment) {
-    List<ThreadState> threads = step(moment).map(StepResult::threads).orElse(List.of());
-    return of(
-        threads.stream()
-            .filter(t -> t.name().equals(step))
-            .map(ThreadState::tension_n)
-            .findFirst());
+    return of(moment.isTime() ? later(step, moment) : tied(step, moment));
+  }
+
+  private Optional<Double> tied(String step, Moment moment) {
+    return step(moment).map(StepResult::threads).orElse(List.of()).stream()
+        .filter(t -> t.name().equals(step))
+        .map(ThreadState::tension_n)
+        .findFirst();
+  }
+
+  private Optional<Double> later(String step, Moment moment) {
+    return time(moment).map(MomentResult::threads).orElse(List.of()).stream()
+        .filter(t -> t.name().equals(step))
+        .map(ThreadAtMoment::tension_n)
+        .findFirst();
+  }
+
+  /** The moment that was rehearsed nearest to a time, if it is near enough to be the one meant. */
+  private Optional<MomentResult> time(Moment moment) {
+    return result.timeline().map(Timeline::moments).orElse(List.of()).stream()
+        .filter(m -> Math.abs(m.days() - moment.days()) <= NEAR * moment.days())
+        .min(Comparator.comparingDouble(m -> Math.abs(m.days() - moment.days())));
   }
 
   private static OptionalDouble of(Optional<Double> value) {

@@ -60,6 +60,21 @@ class CheckCommandTest {
   }
 
   @Test
+  void measurementsThatDoNotHoldTogetherAreTold() throws Exception {
+    String ear = "ear: {helix_mastoid_upper_mm: 8, helix_mastoid_middle_mm: 30}";
+    assertEquals(2, check(file("s.yaml", GOOD.replace("ear: {}", ear))));
+    assertTrue(err.toString().startsWith("error: s.yaml line 2 column "), err.toString());
+    assertTrue(out.toString().contains("cannot be used"), out.toString());
+  }
+
+  @Test
+  void bitesOffTheScaphaAreTold() throws Exception {
+    String far = GOOD.replace("level_percent: 75", "level_percent: 75, scapha_from_fold_mm: 20");
+    assertEquals(0, check(file("s.yaml", far)));
+    assertTrue(err.toString().contains("off the scapha"), err.toString());
+  }
+
+  @Test
   void theSchemaIsPrintedForEditors() {
     assertEquals(0, check("--schema"));
     assertTrue(out.toString().contains("auricle-scenario/1"));
