@@ -1,0 +1,5 @@
+/** Tests of the assessment. */
+@NullMarked
+package auricle.assessment;
+
+import org.jspecify.annotations.NullMarked;
