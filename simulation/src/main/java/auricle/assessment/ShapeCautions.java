@@ -89,8 +89,7 @@ final class ShapeCautions {
           words(
               "The sulcus is effaced: %.1f mm deep, %.0f %% of what it was",
               after.sulcus_mm(), 100 * left);
-      cautions.add(
-          new Caution(CautionKind.EFFACED_SULCUS, words, left, limit, Level.MIDDLE.key()));
+      cautions.add(new Caution(CautionKind.EFFACED_SULCUS, words, left, limit, Level.MIDDLE.key()));
     }
   }
 

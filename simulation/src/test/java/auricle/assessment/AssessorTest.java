@@ -112,8 +112,7 @@ class AssessorTest {
       Measures before, Measures after, List<Operation> operations, List<ThreadLoad> threads) {
     TissueChoice tissue = new TissueChoice(Map.of(), Map.of(), Optional.empty());
     EarCase ear =
-        new EarCase(
-            EarMeasurements.normalAdult(), tissue, new Plan(operations), Target.usual());
+        new EarCase(EarMeasurements.normalAdult(), tissue, new Plan(operations), Target.usual());
     return Assessor.assess(ear, before, after, threads);
   }
 
@@ -134,7 +133,22 @@ class AssessorTest {
       double sulcus) {
     Evenness even = new Evenness(3, 60, 0);
     return new Measures(
-        upper, middle, lower, lobule, foldUpper, foldMiddle, angle, bowl, 4, 4, hidden, sulcus,
-        List.of(), even, even, 63, 33);
+        upper,
+        middle,
+        lower,
+        lobule,
+        foldUpper,
+        foldMiddle,
+        angle,
+        bowl,
+        4,
+        4,
+        hidden,
+        sulcus,
+        List.of(),
+        even,
+        even,
+        63,
+        33);
   }
 }
