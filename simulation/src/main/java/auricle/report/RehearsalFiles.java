@@ -41,6 +41,9 @@ public final class RehearsalFiles {
     text("result.json", () -> RehearsalJson.write(report));
     text("steps.csv", () -> StepsTable.write(report.ears()));
     text("threads.csv", () -> ThreadsTable.write(report.ears()));
+    if (report.ears().stream().anyMatch(ear -> ear.timeline().isPresent())) {
+      text("timeline.csv", () -> TimelineTable.write(report.ears()));
+    }
     report.ears().forEach(this::shapes);
   }
 

@@ -16,10 +16,12 @@ import java.util.Locale;
 public final class RehearsalJson {
   private final JsonText json;
   private final StepJson steps;
+  private final TimelineJson time;
 
   private RehearsalJson(JsonText json) {
     this.json = json;
     this.steps = new StepJson(json);
+    this.time = new TimelineJson(json);
   }
 
   /** The file. */
@@ -71,10 +73,12 @@ public final class RehearsalJson {
         o -> {
           json.object("before", before -> steps.measures(first.measures()));
           json.object("after", after -> steps.measures(last.measures()));
+          ear.timeline().ifPresent(t -> json.object("at", at -> time.measuresAt(t)));
         });
     json.object("before", o -> steps.outcome(first.outcome()));
     steps.steps(ear.steps());
     steps.threads(last.threads());
+    ear.timeline().ifPresent(t -> json.object("timeline", o -> time.write(t)));
   }
 
   private void basis(Provenance from, List<UsedRow> rows) {

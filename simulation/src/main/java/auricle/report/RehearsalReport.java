@@ -1,6 +1,7 @@
 package auricle.report;
 
 import auricle.assessment.SideDifference;
+import auricle.healing.Timeline;
 import auricle.rehearsal.RehearsalResult;
 import auricle.scenario.ExpectationResult;
 import java.util.List;
@@ -32,9 +33,10 @@ public record RehearsalReport(
     expectations = List.copyOf(expectations);
   }
 
-  /** Whether every step of every ear ended in equilibrium. */
+  /** Whether every step of every ear ended in equilibrium, and every time after it. */
   public boolean converged() {
-    return ears.stream().allMatch(RehearsalResult::converged);
+    return ears.stream()
+        .allMatch(ear -> ear.converged() && ear.timeline().stream().allMatch(Timeline::converged));
   }
 
   /** Whether everything that the scenario expects was found. */

@@ -35,6 +35,7 @@ public final class RehearsalText {
     failures(ear);
     text.append('\n');
     text.append(RehearsalTable.write(ear));
+    ear.timeline().map(CourseText::write).ifPresent(text::append);
   }
 
   private void failures(RehearsalResult ear) {
