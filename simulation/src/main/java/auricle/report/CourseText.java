@@ -23,7 +23,8 @@ final class CourseText {
 
   /** The lines. */
   static String write(Timeline timeline) {
-    StringBuilder text = new StringBuilder("Over time (what the model foretells; no ear was followed)\n");
+    StringBuilder text =
+        new StringBuilder("Over time (what the model foretells; no ear was followed)\n");
     if (!timeline.converged()) {
       text.append("  NOT IN EQUILIBRIUM at a time after the last shown: ");
       text.append(timeline.words()).append('\n');

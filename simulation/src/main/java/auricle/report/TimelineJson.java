@@ -22,9 +22,7 @@ final class TimelineJson {
 
   /** All measurements by time. */
   void measuresAt(Timeline timeline) {
-    timeline
-        .moments()
-        .forEach(m -> json.object(key(m), o -> steps.measures(m.measures())));
+    timeline.moments().forEach(m -> json.object(key(m), o -> steps.measures(m.measures())));
   }
 
   /** Loss, threads, release test and events by time, and the bands. */

@@ -221,7 +221,8 @@ class RehearseCommandTest {
   void theSameInputGivesTheSameBytes() throws Exception {
     Run again = run("rehearse", folder + "/one.yaml", "-q", "-o", folder + "/again");
     assertEquals(0, again.code, again.err);
-    for (String name : List.of("result.json", "sections.png", "sections.svg", "steps.csv", "timeline.csv")) {
+    for (String name :
+        List.of("result.json", "sections.png", "sections.svg", "steps.csv", "timeline.csv")) {
       assertArrayEquals(
           Files.readAllBytes(folder.resolve("one").resolve(name)),
           Files.readAllBytes(folder.resolve("again").resolve(name)),

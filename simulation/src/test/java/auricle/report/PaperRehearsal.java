@@ -39,7 +39,12 @@ final class PaperRehearsal {
             ? List.of(result(Side.RIGHT, converged))
             : List.of(result(Side.RIGHT, converged), result(Side.LEFT, converged));
     return new RehearsalReport(
-        "An ear of paper, with a comma", "paper.yaml", "0".repeat(64), "0", results, List.of(),
+        "An ear of paper, with a comma",
+        "paper.yaml",
+        "0".repeat(64),
+        "0",
+        results,
+        List.of(),
         List.of());
   }
 
@@ -49,7 +54,8 @@ final class PaperRehearsal {
         new EarCase(
             ear, TissueChoice.standard(), Plan.of(SkinStrip.usual("strip")), Target.usual());
     List<StepResult> steps =
-        List.of(step("before", 140, true), step("strip", 125, true), step("suture", 105, converged));
+        List.of(
+            step("before", 140, true), step("strip", 125, true), step("suture", 105, converged));
     return new RehearsalResult(
         earCase,
         Auricle.of(ShapeParameters.normalAdult(), MeshLevel.PLANNING),

@@ -112,8 +112,7 @@ class RehearsalFilesTest {
     String text = RehearsalText.write(PaperRehearsal.report(false, 1));
     int warning = text.indexOf("NOT IN EQUILIBRIUM, do not use these figures");
     assertTrue(warning > 0 && warning < text.indexOf("before  after"), text);
-    assertFalse(
-        RehearsalText.write(PaperRehearsal.report(true, 1)).contains("NOT IN EQUILIBRIUM"));
+    assertFalse(RehearsalText.write(PaperRehearsal.report(true, 1)).contains("NOT IN EQUILIBRIUM"));
   }
 
   @Test
