@@ -7,6 +7,7 @@ import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Spot;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The ear at one point of its course: before, after a step, or a time after the operation.
@@ -19,6 +20,7 @@ import java.util.Map;
  * @param measures what is measured on it
  * @param threads that are in it
  * @param outcome whether it is a state of rest, in words
+ * @param released measurements if all threads were cut then; empty where that is not known
  */
 public record Moment(
     String label,
@@ -28,7 +30,8 @@ public record Moment(
     Map<String, List<Spot>> lines,
     Measures measures,
     List<ThreadState> threads,
-    StepOutcome outcome) {
+    StepOutcome outcome,
+    Optional<Measures> released) {
   /** Keeps its own copies. */
   public Moment {
     lines = Map.copyOf(lines);

@@ -11,7 +11,6 @@ import java.util.List;
  * @param map where places of the plan lie on the triangles
  * @param steps before first, then after each step
  * @param times after the operation, ascending; empty while they are not worked out
- * @param released the same times with all threads cut; empty where that is not known
  * @param bands spread at each time; empty where none was worked out
  * @param cautions in words
  * @param basis what the figures rest on, a line each
@@ -21,7 +20,6 @@ public record Rehearsed(
     EarMap map,
     List<Moment> steps,
     List<Moment> times,
-    List<Moment> released,
     List<Band> bands,
     List<Caution> cautions,
     List<String> basis) {
@@ -29,7 +27,6 @@ public record Rehearsed(
   public Rehearsed {
     steps = List.copyOf(steps);
     times = List.copyOf(times);
-    released = List.copyOf(released);
     bands = List.copyOf(bands);
     cautions = List.copyOf(cautions);
     basis = List.copyOf(basis);

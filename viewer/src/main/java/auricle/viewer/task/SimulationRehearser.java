@@ -2,8 +2,11 @@ package auricle.viewer.task;
 
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
+import auricle.healing.Bands;
+import auricle.healing.Timeline;
+import auricle.material.MaterialTables;
 import auricle.plan.EarCase;
-import auricle.rehearsal.Rehearsal;
+import auricle.rehearsal.LiveEar;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
 import auricle.rehearsal.RehearsalWatcher;
@@ -13,8 +16,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** The simulation itself. */
+/** The simulation itself, with its solved states kept from change to change; for one thread. */
 public final class SimulationRehearser implements Rehearser {
+  private final MaterialTables tables = MaterialTables.shipped();
+  private Optional<LiveEar> live = Optional.empty();
+
   @Override
   public Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
     List<String> wrong =
@@ -23,16 +29,43 @@ public final class SimulationRehearser implements Rehearser {
       throw new CannotRehearse(wrong);
     }
     try {
-      RehearsalResult result = Rehearsal.run(ear, RehearsalSettings.tied(), watcher);
+      RehearsalResult result = solved(ear, watcher);
       return result.cancelled() ? Optional.empty() : Optional.of(rehearsed(result));
     } catch (BadInputException e) {
       throw new CannotRehearse(e.findings().stream().map(Finding::line).toList());
     }
   }
 
+  private RehearsalResult solved(EarCase ear, RehearsalWatcher watcher) throws BadInputException {
+    if (live.isPresent()) {
+      return live.get().rerun(ear, watcher);
+    }
+    LiveEar made = LiveEar.of(ear, RehearsalSettings.tied(), tables, watcher);
+    if (!made.result().cancelled()) {
+      live = Optional.of(made);
+    }
+    return made.result();
+  }
+
   @Override
   public Optional<Rehearsed> overAYear(Rehearsed tied, RehearsalWatcher watcher) {
-    return Optional.empty();
+    if (live.isEmpty() || !live.get().ear().equals(tied.ear()) || !tied.converged()) {
+      return Optional.empty();
+    }
+    RehearsalResult result = live.get().healed(RehearsalSettings.usual(), watcher);
+    Optional<Timeline> line = result.timeline().filter(t -> !t.cancelled());
+    return line.map(t -> withYear(tied, result, t));
+  }
+
+  private static Rehearsed withYear(Rehearsed tied, RehearsalResult result, Timeline line) {
+    Surfaces surfaces = new Surfaces(result.auricle(), result.before().shape());
+    YearAfter year = new YearAfter(result.auricle(), surfaces, tied.before(), tied.tied());
+    List<Band> bands =
+        line.bands().map(Bands::figures).orElse(List.of()).stream()
+            .map(b -> new Band(b.days(), b.key(), b.low(), b.high()))
+            .toList();
+    return new Rehearsed(
+        tied.ear(), tied.map(), tied.steps(), year.moments(line), bands, tied.cautions(), tied.basis());
   }
 
   private static Rehearsed rehearsed(RehearsalResult result) {
@@ -48,11 +81,12 @@ public final class SimulationRehearser implements Rehearser {
               Surfaces.lines(step.shape()),
               step.measures(),
               step.threads(),
-              step.outcome()));
+              step.outcome(),
+              Optional.empty()));
     }
     ChartMap map = new ChartMap(result.auricle(), steps.get(0).surface());
     return new Rehearsed(
-        result.ear(), map, steps, List.of(), List.of(), List.of(), cautions(result), basis(result));
+        result.ear(), map, steps, List.of(), List.of(), cautions(result), basis(result));
   }
 
   /** What the plan itself gives reason to say, before anything is computed. */

@@ -144,6 +144,11 @@ public final class Workbench extends StackPane {
     setStyle("-fx-font-size: " + Math.round(Texts.em(look) * 10) / 10.0 + "px;");
   }
 
+  /** Moves the eye at once. */
+  public void look(auricle.viewer.scene.Orbit orbit) {
+    ear.scene().look(orbit);
+  }
+
   /** Bars above everything: menus, messages. */
   public VBox top() {
     return top;

@@ -23,7 +23,6 @@ public final class Showing {
   private final BooleanProperty target = new SimpleBooleanProperty(true);
   private final BooleanProperty threads = new SimpleBooleanProperty(true);
   private final BooleanProperty marks = new SimpleBooleanProperty(true);
-  private final BooleanProperty released = new SimpleBooleanProperty();
   private Place place = Place.TIED;
 
   /** Where in the course: kept when a new result comes, whatever its number of steps. */
@@ -34,7 +33,6 @@ public final class Showing {
   /** Shows the results of a solver. */
   public Showing(ReadOnlyObjectProperty<Optional<Rehearsed>> results) {
     results.addListener((o, was, now) -> follow(now));
-    released.addListener((o, was, now) -> find());
     follow(results.get());
   }
 
@@ -48,7 +46,7 @@ public final class Showing {
   }
 
   private Optional<Moment> at(Rehearsed r) {
-    List<Moment> times = released.get() && !r.released().isEmpty() ? r.released() : r.times();
+    List<Moment> times = r.times();
     if (place.healed() && !times.isEmpty()) {
       return times.stream()
           .min(java.util.Comparator.comparingDouble(m -> Math.abs(m.days() - place.days())));
@@ -124,10 +122,5 @@ public final class Showing {
   /** Whether the places of the steps are drawn. */
   public BooleanProperty marks() {
     return marks;
-  }
-
-  /** Whether times are shown with every thread cut: the release test. */
-  public BooleanProperty released() {
-    return released;
   }
 }
