@@ -1,6 +1,7 @@
 package auricle.viewer.app;
 
 import auricle.scenario.ScenarioReader;
+import auricle.viewer.lesson.LessonReader;
 import auricle.viewer.store.Recovery;
 import auricle.viewer.store.Settings;
 import auricle.viewer.task.Rehearser;
@@ -21,6 +22,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -43,26 +45,27 @@ public final class Window implements AutoCloseable {
   private final Reactions reactions;
   private final FileDialogs dialogs;
   private final Exports exports;
+  private final Lessons lessons;
 
   /**
    * @param stage to be shown in
    * @param folder where settings and unsaved work are kept
-   * @param rehearser that computes
+   * @param rehearsers make what computes, one a thread
    */
-  public Window(Stage stage, Path folder, Rehearser rehearser) {
+  public Window(Stage stage, Path folder, Supplier<Rehearser> rehearsers) {
     this.stage = stage;
     this.settings = new Settings(folder);
     ScenarioReader reader = ScenarioReader.shipped();
     Desk desk = new Desk(WorkedScenarios.first(reader));
-    Solving solving = new Solving(desk, rehearser, Platform::runLater);
+    Solving solving = new Solving(desk, rehearsers.get(), Platform::runLater);
     this.models =
         new Models(desk, new PlanSteps(desk), solving, new Showing(solving.result()), new Look());
     this.files = new Files(desk, settings, new Recovery(folder), reader);
     this.bench = new Workbench(models);
     this.exports = new Exports(bench, models.showing());
     this.dialogs = new FileDialogs(stage, files, desk, exports);
-    this.reactions = new Reactions(rehearser, Platform::runLater);
-    Lessons lessons = new Lessons(files, models.showing(), bench::view);
+    this.reactions = new Reactions(rehearsers.get(), Platform::runLater);
+    this.lessons = new Lessons(files, models.showing(), bench::view);
     bench.addReactions(reactions);
     bench.addLessons(lessons);
     bench
@@ -109,8 +112,18 @@ public final class Window implements AutoCloseable {
   }
 
   private void dropped(DragEvent e) {
-    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> dialogs.open(f.toPath()));
+    e.getDragboard().getFiles().stream().findFirst().ifPresent(f -> openDropped(f.toPath()));
     e.setDropCompleted(true);
+  }
+
+  /** A dropped file may be a lesson or a scenario; its first lines tell. */
+  private void openDropped(Path file) {
+    if (LessonReader.isLesson(file)) {
+      lessons.begin(file);
+      bench.openTab("Lessons");
+    } else {
+      dialogs.open(file);
+    }
   }
 
   private void title() {

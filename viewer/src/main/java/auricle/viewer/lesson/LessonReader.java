@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Reads lesson files: YAML in the format {@code auricle-lesson/1}, checked by the schema {@code
@@ -52,6 +53,15 @@ public final class LessonReader {
     String text = YamlFile.text(file, "a lesson file", LARGEST_MB);
     YamlFile yaml = YamlFile.read(String.valueOf(file.getFileName()), text, schema);
     return lesson(yaml, name -> beside(file, name));
+  }
+
+  /** Whether a file says of itself that it is a lesson. */
+  public static boolean isLesson(Path file) {
+    try (Stream<String> lines = Files.lines(file)) {
+      return lines.anyMatch(l -> l.startsWith("format: auricle-lesson/"));
+    } catch (IOException | UncheckedIOException e) {
+      return false;
+    }
   }
 
   private interface Neighbour {

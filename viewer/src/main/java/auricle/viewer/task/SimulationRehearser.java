@@ -65,7 +65,13 @@ public final class SimulationRehearser implements Rehearser {
             .map(b -> new Band(b.days(), b.key(), b.low(), b.high()))
             .toList();
     return new Rehearsed(
-        tied.ear(), tied.map(), tied.steps(), year.moments(line), bands, tied.cautions(), tied.basis());
+        tied.ear(),
+        tied.map(),
+        tied.steps(),
+        year.moments(line),
+        bands,
+        tied.cautions(),
+        tied.basis());
   }
 
   private static Rehearsed rehearsed(RehearsalResult result) {

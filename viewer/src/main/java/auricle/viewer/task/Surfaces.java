@@ -48,8 +48,7 @@ final class Surfaces {
         Map.of(
             DeformedEar.Field.DISPLACEMENT.key(), distance(points, before.points()),
             DeformedEar.Field.STEP_CHANGE.key(), distance(points, tied.points()));
-    return new EarSurface(
-        points, normals, before.thickness(), before.triangles(), regions, fields);
+    return new EarSurface(points, normals, before.thickness(), before.triangles(), regions, fields);
   }
 
   private static float[] distance(float[] a, float[] b) {

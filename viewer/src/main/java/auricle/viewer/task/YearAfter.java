@@ -42,8 +42,19 @@ final class YearAfter {
 
   private static Moment open(Moment m, String words) {
     StepOutcome o = m.outcome();
-    StepOutcome not = new StepOutcome(false, false, words, o.iterations(), o.residual_n(), o.tolerance_n(), o.events());
-    return new Moment(m.label(), m.days(), true, m.surface(), m.lines(), m.measures(), m.threads(), not, m.released());
+    StepOutcome not =
+        new StepOutcome(
+            false, false, words, o.iterations(), o.residual_n(), o.tolerance_n(), o.events());
+    return new Moment(
+        m.label(),
+        m.days(),
+        true,
+        m.surface(),
+        m.lines(),
+        m.measures(),
+        m.threads(),
+        not,
+        m.released());
   }
 
   private Moment moment(MomentResult m) {
@@ -56,8 +67,7 @@ final class YearAfter {
           .ifPresent(s -> threads.add(thread(s, t, surface)));
     }
     StepOutcome outcome =
-        new StepOutcome(
-            true, false, "every moment of the year is at rest", 0, 0, 0, m.events());
+        new StepOutcome(true, false, "every moment of the year is at rest", 0, 0, 0, m.events());
     return new Moment(
         m.label(),
         m.days(),
@@ -73,7 +83,15 @@ final class YearAfter {
   private ThreadState thread(ThreadState s, ThreadAtMoment t, EarSurface now) {
     List<Position> points = s.points().stream().map(p -> moved(p, now)).toList();
     return new ThreadState(
-        s.name(), s.suture(), t.tension_n(), t.knotPull_n(), t.tearThrough_n(), t.slack(), s.length_mm(), s.closed(), points);
+        s.name(),
+        s.suture(),
+        t.tension_n(),
+        t.knotPull_n(),
+        t.tearThrough_n(),
+        t.slack(),
+        s.length_mm(),
+        s.closed(),
+        points);
   }
 
   /** A point of a thread carried along by the vertex nearest to it when it was tied. */

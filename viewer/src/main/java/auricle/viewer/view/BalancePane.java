@@ -101,7 +101,7 @@ final class BalancePane extends VBox {
               "tone-" + List.of("ink", "before", "now", "year", "target").get(i));
       cell(label, i, 0);
     }
-    cell(Texts.label("angles; show, mm", "balance-head"), 0, 5);
+    cell(Texts.label("angles", "balance-head"), 0, 5);
   }
 
   private void row(int r, BalanceRow row) {

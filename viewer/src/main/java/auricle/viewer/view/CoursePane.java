@@ -1,6 +1,6 @@
 package auricle.viewer.view;
 
-import auricle.viewer.scene.Sheet;
+import auricle.measurement.Measures;
 import auricle.viewer.task.Moment;
 import auricle.viewer.task.Rehearsed;
 import auricle.viewer.viewmodel.ChangeTable;
@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -19,8 +18,7 @@ import javafx.scene.layout.VBox;
 
 /** The course of the ear: a chart over steps and the year, and what each step changed. */
 final class CoursePane extends VBox {
-  private static final List<String> HEADS =
-      List.of("Upper", "Middle", "Lower", "Lobule", "Fold u.", "Fold m.", "Show", "Bowl");
+  private static final List<String> HEADS = List.of("Up", "Mid", "Low", "Lob", "Fold°", "Show");
 
   private final Showing showing;
   private final SheetCanvas chart;
@@ -35,19 +33,13 @@ final class CoursePane extends VBox {
     table.getStyleClass().add("change-table");
     for (int i = 0; i <= HEADS.size(); i++) {
       ColumnConstraints column = new ColumnConstraints();
-      column.setPercentWidth(i == 0 ? 28 : 9);
+      column.setPercentWidth(i == 0 ? 34 : 11);
       table.getColumnConstraints().add(column);
     }
-    CheckBox released =
-        new CheckBox("Release test: the shape if all threads were cut at that time");
-    released.setWrapText(true);
-    released.setId("release-test");
-    released.selectedProperty().bindBidirectional(showing.released());
     getChildren()
         .addAll(
             Texts.label("Distance from the head, mm", "sub-title"),
             chart,
-            released,
             notes,
             Texts.label("What each step changed (mm, deg)", "sub-title"),
             table);
@@ -120,6 +112,8 @@ final class CoursePane extends VBox {
     for (String event : now.outcome().events()) {
       notes.getChildren().add(Texts.paragraph(Texts.upper(event) + ".", "hint"));
     }
+    now.released()
+        .ifPresent(m -> notes.getChildren().add(Texts.paragraph(released(now, m), "hint")));
     if (result.times().isEmpty()) {
       notes
           .getChildren()
@@ -127,8 +121,18 @@ final class CoursePane extends VBox {
     }
   }
 
-  /** For drawing outside the window. */
-  static Sheet sheet(Rehearsed result, int shown, double w, double h) {
-    return new CourseSheet(result, w, h, 13).draw(shown);
+  private static String released(Moment now, Measures m) {
+    return String.format(
+        Locale.ROOT,
+        "Release test: with every thread cut at %s the rim would come to rest at %.1f (upper), %.1f"
+            + " (middle) and %.1f mm (lower) from the head, the lobule at %.1f mm, the fold angle at"
+            + " %.0f° (upper) and %.0f° (middle).",
+        now.label(),
+        m.helixMastoidUpper_mm(),
+        m.helixMastoidMiddle_mm(),
+        m.helixMastoidLower_mm(),
+        m.lobuleMastoid_mm(),
+        m.foldAngleUpper_deg(),
+        m.foldAngleMiddle_deg());
   }
 }

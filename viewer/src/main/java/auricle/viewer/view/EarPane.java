@@ -108,8 +108,15 @@ final class EarPane extends StackPane {
     }
   }
 
+  /** What is to be painted; skin where the field is not known at this moment. */
+  private Paint shown(EarSurface surface) {
+    Paint wanted = showing.paint().get();
+    boolean unknown = wanted.isField() && !surface.fields().containsKey(wanted.field());
+    return unknown ? Paint.SKIN : wanted;
+  }
+
   private void paint(Rehearsed r, EarSurface surface) {
-    Paint paint = showing.paint().get();
+    Paint paint = shown(surface);
     if (paint == Paint.SKIN) {
       scene.paint(Palette.SKIN);
       scene.paintSkin(surface);
@@ -123,6 +130,9 @@ final class EarPane extends StackPane {
       scene.ear().colour(shares, shares);
     }
     legend.show(paint, paint.isField() ? FieldScale.of(r, paint).high() : 0, surface);
+    if (!paint.equals(showing.paint().get())) {
+      legend.unknown(showing.paint().get());
+    }
   }
 
   /** The band in which the rim should lie: the rim as it is, moved sideways to both ends. */

@@ -34,6 +34,13 @@ final class Legend extends VBox {
     }
   }
 
+  /** Says that a field is not known at the moment that is shown. */
+  void unknown(Paint paint) {
+    String words = paint.label() + " is known for the steps, not for later times";
+    getChildren().setAll(Texts.label(words, "legend-title"));
+    setVisible(true);
+  }
+
   private void scale(Paint paint, double high) {
     double em = Texts.em(look);
     ImageView bar = new ImageView(Palette.AMOUNT.picture());

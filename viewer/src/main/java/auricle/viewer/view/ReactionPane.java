@@ -95,12 +95,10 @@ final class ReactionPane extends VBox {
       sheet.words(w, y, number(change) + " mm", Tone.INK, 0.95, false, Hold.RIGHT);
     }
     String angles =
-        "fold "
+        "fold angle, upper "
             + number(r.changes().get(4))
-            + "° upper, "
+            + "°; helical show "
             + number(r.changes().get(5))
-            + "° middle; show "
-            + number(r.changes().get(6))
             + " mm";
     sheet.words(
         0,

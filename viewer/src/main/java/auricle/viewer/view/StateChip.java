@@ -75,10 +75,8 @@ final class StateChip extends VBox {
   }
 
   private String moment(auricle.viewer.task.Moment m) {
-    String when =
-        m.healed()
-            ? m.label() + " after the operation"
-            : showing.index() == 0 ? "before the operation" : "at operation, after " + m.label();
-    return when + (showing.released().get() && m.healed() ? ", threads cut" : "");
+    return m.healed()
+        ? m.label() + " after the operation"
+        : showing.index() == 0 ? "before the operation" : "at operation, after " + m.label();
   }
 }

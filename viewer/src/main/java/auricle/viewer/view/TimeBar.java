@@ -107,9 +107,7 @@ final class TimeBar extends VBox {
 
   private String where(Moment now, List<Moment> course) {
     if (now.healed()) {
-      return now.label()
-          + " after the operation"
-          + (showing.released().get() ? ", threads cut" : "");
+      return now.label() + " after the operation";
     }
     int index = showing.index();
     int steps = (int) course.stream().filter(m -> !m.healed()).count();

@@ -16,9 +16,7 @@ public final class ChangeTable {
           Figure.HELIX_MASTOID_LOWER,
           Figure.LOBULE_MASTOID,
           Figure.FOLD_ANGLE_UPPER,
-          Figure.FOLD_ANGLE_MIDDLE,
-          Figure.HELICAL_SHOW_UPPER,
-          Figure.BOWL_DEPTH);
+          Figure.HELICAL_SHOW_UPPER);
 
   private ChangeTable() {}
 

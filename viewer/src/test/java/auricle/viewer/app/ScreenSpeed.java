@@ -34,7 +34,7 @@ public final class ScreenSpeed extends Application {
   @Override
   public void start(Stage stage) throws IOException {
     Window opened =
-        new Window(stage, Files.createTempDirectory("auricle"), new SimulationRehearser());
+        new Window(stage, Files.createTempDirectory("auricle"), SimulationRehearser::new);
     window = Optional.of(opened);
     opened.open(Optional.empty());
     opened.bench().closeWelcome();

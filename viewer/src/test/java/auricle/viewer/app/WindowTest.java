@@ -46,7 +46,7 @@ class WindowTest {
   @Start
   void start(Stage stage) throws IOException {
     folder = Files.createTempDirectory("auricle-window");
-    window = new Window(stage, folder, new StandInRehearser());
+    window = new Window(stage, folder, StandInRehearser::new);
     models = window.models();
     window.open(Optional.empty());
     stage.setWidth(1280);

@@ -71,14 +71,7 @@ public final class StandInRehearser implements Rehearser {
             List.of(50.0));
     return Optional.of(
         new Rehearsed(
-            ear,
-            map(),
-            steps,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(caution),
-            List.of("stand-in")));
+            ear, map(), steps, List.of(), List.of(), List.of(caution), List.of("stand-in")));
   }
 
   @Override
@@ -91,8 +84,7 @@ public final class StandInRehearser implements Rehearser {
       times.add(moment(words[i], days[i], true, back * (1 - 0.03 * i), r.tied().threads()));
     }
     return Optional.of(
-        new Rehearsed(
-            r.ear(), r.map(), r.steps(), times, List.of(), List.of(), r.cautions(), r.basis()));
+        new Rehearsed(r.ear(), r.map(), r.steps(), times, List.of(), r.cautions(), r.basis()));
   }
 
   private Moment moment(
@@ -142,7 +134,8 @@ public final class StandInRehearser implements Rehearser {
             12,
             1e-9,
             1e-6,
-            List.of()));
+            List.of()),
+        Optional.empty());
   }
 
   private static Spot spot(EarSurface s, int v) {
