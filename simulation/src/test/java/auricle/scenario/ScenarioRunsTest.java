@@ -42,6 +42,15 @@ class ScenarioRunsTest {
     assertEquals(List.of(), unmet);
   }
 
+  /** The year after the operation is rehearsed only where something is expected of it. */
+  private static RehearsalSettings settings(Scenario scenario) {
+    boolean year =
+        scenario.ears().stream()
+            .flatMap(ear -> ear.expected().figures().stream())
+            .anyMatch(x -> x.from().isTime() || x.to().isTime());
+    return year ? RehearsalSettings.usual() : RehearsalSettings.tied();
+  }
+
   private static String words(ExpectationResult result) {
     return "%s, %s: expected %s, found %s %s"
         .formatted(
