@@ -47,7 +47,8 @@ class ConvergenceTest {
     return Stream.of(
         new Problem("plate_simply_supported_uniform_square", 1.6),
         new Problem("plate_clamped_uniform_square", 1.6),
-        new Problem("plate_clamped_point_square", 1.3));
+        new Problem("plate_clamped_point_square", 1.3),
+        new Problem("plate_simply_supported_point_square", 1.3));
   }
 
   @ParameterizedTest
