@@ -12,7 +12,6 @@ import auricle.testing.Check;
 import auricle.verification.ReferenceTable;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -39,7 +38,8 @@ class PlateTableTest {
   private static final String UNIFORM =
       "surface_force: {where: {everything: true}, force_n_per_mm2: [0, 0, -0.01]}";
   private static final String POINT = "point_force: {where: end_high, each_n: [0, 0, -2.5e-4]}";
-  private static final String HELD = "fix: {where: {any_of: [start, side_low]}, directions: [x, y, z]}";
+  private static final String HELD =
+      "fix: {where: {any_of: [start, side_low]}, directions: [x, y, z]}";
   private static final String CLAMPED = "clamp: {where: {any_of: [start, side_low]}}";
 
   static IntStream rows() {
