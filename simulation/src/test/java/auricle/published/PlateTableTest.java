@@ -104,7 +104,8 @@ class PlateTableTest {
           m_long_edge: {section_moment: {where: start_high, component: along, axis: {along: x}}}
           m_short_edge: {section_moment: {where: end_low, component: across, axis: {along: x}}}
         """
-            .formatted(5 * ratio, along, grading, Math.pow(grading, Math.min(1.5, ratio)), support, load);
+            .formatted(
+                5 * ratio, along, grading, Math.pow(grading, Math.min(1.5, ratio)), support, load);
     return values(READER.read("plate", text, ModelFolder.of(Path.of("."))).model());
   }
 
