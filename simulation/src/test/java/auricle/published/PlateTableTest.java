@@ -58,7 +58,7 @@ class PlateTableTest {
   @ParameterizedTest
   @MethodSource("rows")
   void clampedUnderUniformLoad(int row) throws BadInputException {
-    List<Double> found = solve(row, CLAMPED, UNIFORM, 40);
+    List<Double> found = solve(row, CLAMPED, UNIFORM, 25);
     check(row, "cl_w_uniform", found.get(0) / UNIFORM_DEFLECTION);
     check(row, "cl_Mshort_centre", -found.get(1) / UNIFORM_MOMENT);
     check(row, "cl_Mlong_centre", -found.get(2) / UNIFORM_MOMENT);
@@ -82,12 +82,12 @@ class PlateTableTest {
   private static List<Double> solve(int row, String support, String load, double grading)
       throws BadInputException {
     double ratio = TABLE.column("b_over_a")[row];
-    int along = (int) Math.min(64, Math.round(32 * ratio));
+    int along = (int) Math.min(88, Math.round(44 * ratio));
     String text =
         """
         format: auricle-model/1
         mesh:
-          plate: {length_mm: 5, width_mm: %s, divisions: [32, %d], pattern: crossed, grading: [%s, %s]}
+          plate: {length_mm: 5, width_mm: %s, divisions: [44, %d], pattern: crossed, grading: [%s, %s]}
         section: {thickness_mm: 0.1, young_mpa: 10.92, poisson: 0.3}
         supports:
           - symmetry: {where: end, normal: x}
