@@ -1,25 +1,25 @@
 package auricle.anatomy;
 
-import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** A value that is worked out when it is first asked for; the same whoever asks. */
 final class Late<T> {
   private final Supplier<T> make;
-  private final AtomicReference<Optional<T>> value = new AtomicReference<>(Optional.empty());
+  private final AtomicReference<@Nullable T> value = new AtomicReference<>();
 
   Late(Supplier<T> make) {
     this.make = make;
   }
 
   T get() {
-    Optional<T> known = value.get();
-    if (known.isPresent()) {
-      return known.get();
+    T known = value.get();
+    if (known != null) {
+      return known;
     }
     T made = make.get();
-    value.set(Optional.of(made));
+    value.set(made);
     return made;
   }
 }
