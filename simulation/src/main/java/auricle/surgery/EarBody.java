@@ -36,15 +36,15 @@ public final class EarBody {
       Auricle auricle,
       Tissue tissue,
       List<Operation> operations,
-      boolean undermined,
+      List<BodyThread> others,
       Findings findings) {
     this.auricle = auricle;
     this.tissue = tissue;
-    this.undermined = undermined;
+    undermined = operations.stream().anyMatch(o -> !(o instanceof Bolster));
     wall = new EarWall(auricle, tissue, undermined);
     Changes maker = new Changes(new EarPlaces(auricle), wall, tissue, findings);
     changes = new LinkedHashMap<>();
-    List<BodyThread> threads = new ArrayList<>();
+    List<BodyThread> threads = new ArrayList<>(others);
     for (Operation operation : operations) {
       Change change = maker.of(operation);
       changes.put(operation, change);
@@ -81,10 +81,14 @@ public final class EarBody {
   public static EarBody of(Auricle auricle, Tissue tissue, List<Operation> operations)
       throws BadInputException {
     Findings findings = new Findings();
-    boolean undermined = operations.stream().anyMatch(o -> !(o instanceof Bolster));
-    EarBody body = new EarBody(auricle, tissue, operations, undermined, findings);
+    EarBody body = new EarBody(auricle, tissue, operations, List.of(), findings);
     findings.stopIfErrors();
     return body;
+  }
+
+  /** An ear to which nothing is done but that something pulls at it. */
+  static EarBody untouched(Auricle auricle, Tissue tissue, BodyThread pull) {
+    return new EarBody(auricle, tissue, List.of(), List.of(pull), new Findings());
   }
 
   private BodySections sections() {
