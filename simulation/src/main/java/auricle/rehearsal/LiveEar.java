@@ -1,6 +1,8 @@
 package auricle.rehearsal;
 
+import auricle.anatomy.Auricle;
 import auricle.diagnostics.BadInputException;
+import auricle.fitting.EarFitter;
 import auricle.material.MaterialTables;
 import auricle.plan.EarCase;
 import auricle.plan.Operation;
@@ -50,8 +52,8 @@ public final class LiveEar {
   }
 
   private RehearsalRun fresh(EarCase of, RehearsalWatcher watcher) throws BadInputException {
-    return new RehearsalRun(
-        of, EarShape.of(of.ear(), settings.mesh()), EarTissue.of(of, tables), watcher);
+    Auricle auricle = EarFitter.fit(of.ear(), settings.mesh(), "/ear").auricle();
+    return new RehearsalRun(of, auricle, EarTissue.of(of, auricle, tables), watcher);
   }
 
   /** The ear and plan that {@link #result} is of. */

@@ -2,6 +2,7 @@ package auricle.rehearsal;
 
 import auricle.anatomy.Auricle;
 import auricle.diagnostics.BadInputException;
+import auricle.fitting.EarFitter;
 import auricle.material.MaterialTables;
 import auricle.material.Tissue;
 import auricle.plan.EarCase;
@@ -25,8 +26,8 @@ public final class Rehearsal {
       EarCase ear, RehearsalSettings settings, MaterialTables tables, RehearsalWatcher watcher)
       throws BadInputException {
     watcher.progress("shaping the ear", 0);
-    Auricle auricle = EarShape.of(ear.ear(), settings.mesh());
-    Tissue tissue = EarTissue.of(ear, tables);
+    Auricle auricle = EarFitter.fit(ear.ear(), settings.mesh(), "/ear").auricle();
+    Tissue tissue = EarTissue.of(ear, auricle, tables);
     RehearsalRun run = new RehearsalRun(ear, auricle, tissue, watcher);
     RehearsalResult tied = run.run();
     if (!settings.springBack() || !tied.converged()) {

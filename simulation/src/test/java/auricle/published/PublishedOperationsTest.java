@@ -42,8 +42,12 @@ class PublishedOperationsTest {
   private static final String THREAD = "polyester_4_0";
   private static final EarMeasurements OPEN =
       EarMeasurements.normalAdult()
-          .withFoldAngleUpper_deg(PublishedRow.of("fold_before_deg").middle())
-          .withFoldAngleMiddle_deg(PublishedRow.of("fold_before_deg").middle());
+          .withHelixMastoidUpper_mm(19)
+          .withHelixMastoidMiddle_mm(20)
+          .withHelixMastoidLower_mm(19)
+          .withAuriculocephalicAngle_deg(36)
+          .withFoldAngleUpper_deg(132)
+          .withFoldAngleMiddle_deg(128);
 
   private static RehearsalResult rehearse(Operation... operations) throws BadInputException {
     EarCase ear =
@@ -61,7 +65,7 @@ class PublishedOperationsTest {
   }
 
   private static RehearsalResult threeFolds() throws BadInputException {
-    Tie tie = new Tie.Gap(8.5);
+    Tie tie = new Tie.Gap(9);
     return rehearse(fold("upper", 74, tie), fold("middle", 62, tie), fold("lower", 52, tie));
   }
 
@@ -107,7 +111,9 @@ class PublishedOperationsTest {
   @Test
   void aConchaMastoidSutureTurnsTheWholeEar() throws BadInputException {
     RehearsalResult result =
-        rehearse(ConchaMastoidSuture.usual("mastoid", new Tie.Tension(0.5), THREAD));
+        rehearse(
+            ConchaMastoidSuture.usual("mastoid", new Tie.Tension(0.5), THREAD)
+                .withDose("level_percent", 58));
     double[] back = back(result.before(), result.after());
     holds("upper_over_middle_turn", back[0] / back[1]);
   }
@@ -144,7 +150,7 @@ class PublishedOperationsTest {
 
   @Test
   void everyThirdAnswersToWhatIsDoneToAnother() throws BadInputException {
-    Tie tie = new Tie.Gap(8.5);
+    Tie tie = new Tie.Gap(9);
     RehearsalResult result =
         rehearse(
             fold("upper", 74, tie),
