@@ -10,8 +10,8 @@ import java.util.List;
 
 /**
  * A press on the rim towards the head, before anything is done: how much force it takes to move it
- * so far. The press is a pull by a stiff thread to a point so far beyond the head that its direction
- * does not change.
+ * so far. The press is a pull by a stiff thread to a point so far beyond the head that its
+ * direction does not change.
  */
 public final class RimPress {
   private static final double FAR_MM = 1e4;
@@ -40,8 +40,7 @@ public final class RimPress {
             false,
             STIFF_N);
     EarBody body = EarBody.untouched(auricle, tissue, press);
-    Settled settled =
-        body.shell().tie(press, FAR_MM - depth_mm, Solving.watched(StepMonitor.NONE));
+    Settled settled = body.shell().tie(press, FAR_MM - depth_mm, Solving.watched(StepMonitor.NONE));
     return settled.converged() ? press.thread().tension(body.unknowns()) : Double.NaN;
   }
 }

@@ -50,10 +50,8 @@ class PublishedOperationsTest {
           .withFoldAngleMiddle_deg(128);
 
   private static RehearsalResult rehearse(Operation... operations) throws BadInputException {
-    EarCase ear =
-        new EarCase(OPEN, TissueChoice.standard(), Plan.of(operations), Target.usual());
-    RehearsalResult result =
-        Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
+    EarCase ear = new EarCase(OPEN, TissueChoice.standard(), Plan.of(operations), Target.usual());
+    RehearsalResult result = Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
     for (StepResult step : result.steps()) {
       assertTrue(step.outcome().converged(), step.label() + ": " + step.outcome().words());
     }

@@ -20,7 +20,12 @@ import org.apache.commons.csv.CSVRecord;
 record PublishedRow(String key, double low, double high, String source, String confidence) {
   static PublishedRow of(String key) {
     CSVFormat format =
-        CSVFormat.DEFAULT.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat.DEFAULT
+            .builder()
+            .setCommentMarker('#')
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .get();
     try (Reader in =
         new InputStreamReader(
             Objects.requireNonNull(PublishedRow.class.getResourceAsStream("operations.csv")),

@@ -28,12 +28,12 @@ class LiveEarTest {
             FoldSuture.square("lower", 52, 7, -6, 8, new Tie.Gap(gap_mm), "polyester_4_0"));
     EarMeasurements open =
         EarMeasurements.normalAdult()
-          .withHelixMastoidUpper_mm(19)
-          .withHelixMastoidMiddle_mm(20)
-          .withHelixMastoidLower_mm(19)
-          .withAuriculocephalicAngle_deg(36)
-          .withFoldAngleUpper_deg(132)
-          .withFoldAngleMiddle_deg(128);
+            .withHelixMastoidUpper_mm(19)
+            .withHelixMastoidMiddle_mm(20)
+            .withHelixMastoidLower_mm(19)
+            .withAuriculocephalicAngle_deg(36)
+            .withFoldAngleUpper_deg(132)
+            .withFoldAngleMiddle_deg(128);
     return new EarCase(open, TissueChoice.standard(), plan, Target.usual());
   }
 

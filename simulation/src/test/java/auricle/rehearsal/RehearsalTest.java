@@ -24,12 +24,12 @@ class RehearsalTest {
   private static EarCase openFold(Plan plan) {
     EarMeasurements ear =
         EarMeasurements.normalAdult()
-          .withHelixMastoidUpper_mm(19)
-          .withHelixMastoidMiddle_mm(20)
-          .withHelixMastoidLower_mm(19)
-          .withAuriculocephalicAngle_deg(36)
-          .withFoldAngleUpper_deg(132)
-          .withFoldAngleMiddle_deg(128);
+            .withHelixMastoidUpper_mm(19)
+            .withHelixMastoidMiddle_mm(20)
+            .withHelixMastoidLower_mm(19)
+            .withAuriculocephalicAngle_deg(36)
+            .withFoldAngleUpper_deg(132)
+            .withFoldAngleMiddle_deg(128);
     return new EarCase(ear, TissueChoice.standard(), plan, Target.usual());
   }
 

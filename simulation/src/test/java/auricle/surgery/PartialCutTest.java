@@ -56,10 +56,8 @@ class PartialCutTest {
 
   @Test
   void deeperOrCloserCutsAreMoreCompliant() {
-    assertTrue(
-        new PartialCut(0.5, 1, 2).compliance() > new PartialCut(0.4, 1, 2).compliance());
-    assertTrue(
-        new PartialCut(0.5, 1, 1).compliance() > new PartialCut(0.5, 1, 2).compliance());
+    assertTrue(new PartialCut(0.5, 1, 2).compliance() > new PartialCut(0.4, 1, 2).compliance());
+    assertTrue(new PartialCut(0.5, 1, 1).compliance() > new PartialCut(0.5, 1, 2).compliance());
   }
 
   @Test
