@@ -32,6 +32,8 @@ public final class Main {
 
   /** Runs the command named by the arguments and ends the program with its exit code. */
   public static void main(String[] arguments) {
+    // pictures are drawn in memory; without this a machine that names a display must have one
+    System.setProperty("java.awt.headless", "true");
     System.exit(run(arguments));
   }
 

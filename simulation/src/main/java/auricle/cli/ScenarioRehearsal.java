@@ -1,6 +1,7 @@
 package auricle.cli;
 
 import auricle.anatomy.Side;
+import auricle.assessment.Assessor;
 import auricle.assessment.SideDifference;
 import auricle.diagnostics.BadInputException;
 import auricle.material.MaterialTables;
@@ -80,7 +81,15 @@ final class ScenarioRehearsal {
     for (ScenarioEar ear : scenario.ears()) {
       expectations.addAll(Expectations.check(ear, results));
     }
-    List<SideDifference> sides = List.of();
+    RehearsalResult right = results.get(Side.RIGHT);
+    RehearsalResult left = results.get(Side.LEFT);
+    List<SideDifference> sides =
+        right == null || left == null
+            ? List.of()
+            : Assessor.sides(
+                right.after().measures(),
+                left.after().measures(),
+                right.ear().target().sideDifference_mm());
     return new RehearsalReport(
         scenario.title().isEmpty() ? loaded.name() : scenario.title(),
         loaded.name(),

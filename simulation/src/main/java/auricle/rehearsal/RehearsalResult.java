@@ -1,6 +1,9 @@
 package auricle.rehearsal;
 
 import auricle.anatomy.Auricle;
+import auricle.assessment.Assessment;
+import auricle.assessment.Assessor;
+import auricle.assessment.ThreadLoad;
 import auricle.healing.Timeline;
 import auricle.material.UsedRow;
 import auricle.plan.EarCase;
@@ -55,6 +58,16 @@ public record RehearsalResult(
   /** Whether the rehearsal was ended on request. */
   public boolean cancelled() {
     return steps.stream().anyMatch(s -> s.outcome().cancelled());
+  }
+
+  /** What there is to say about it: faults before, balance against the target, cautions. */
+  public Assessment assessment() {
+    List<ThreadLoad> loads =
+        after().threads().stream()
+            .filter(ThreadState::suture)
+            .map(t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
+            .toList();
+    return Assessor.assess(ear, before().measures(), after().measures(), loads);
   }
 
   /** The ear before the plan. */

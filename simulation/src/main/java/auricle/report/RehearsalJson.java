@@ -79,6 +79,7 @@ public final class RehearsalJson {
     steps.steps(ear.steps());
     steps.threads(last.threads());
     ear.timeline().ifPresent(t -> json.object("timeline", o -> time.write(t)));
+    new AssessmentJson(json).write(ear.assessment());
   }
 
   private void basis(Provenance from, List<UsedRow> rows) {

@@ -1,5 +1,7 @@
 package auricle.report;
 
+import auricle.assessment.Assessment;
+import auricle.assessment.Fault;
 import auricle.assessment.SideDifference;
 import auricle.rehearsal.RehearsalResult;
 import auricle.scenario.ExpectationResult;
@@ -34,8 +36,38 @@ public final class RehearsalText {
             ear.provenance().vertices()));
     failures(ear);
     text.append('\n');
+    faults(ear.assessment());
     text.append(RehearsalTable.write(ear));
+    cautions(ear.assessment());
     ear.timeline().map(CourseText::write).ifPresent(text::append);
+  }
+
+  private void faults(Assessment assessment) {
+    if (assessment.faults().isEmpty()) {
+      text.append("At fault before: nothing by the limits of this program\n\n");
+      return;
+    }
+    text.append("At fault before\n");
+    for (Fault fault : assessment.faults()) {
+      text.append(
+          "  %s: %s (%s %s, limit %s; %s)%n"
+              .formatted(
+                  fault.level().key(),
+                  fault.words(),
+                  TextTable.number(fault.measured(), 1),
+                  fault.figure().unit(),
+                  TextTable.number(fault.limit().value(), 1),
+                  fault.limit().source()));
+    }
+    text.append('\n');
+  }
+
+  private void cautions(Assessment assessment) {
+    if (!assessment.cautions().isEmpty()) {
+      text.append("Cautions\n");
+      assessment.cautions().forEach(c -> text.append("  ! ").append(c.words()).append('\n'));
+      text.append('\n');
+    }
   }
 
   private void failures(RehearsalResult ear) {
