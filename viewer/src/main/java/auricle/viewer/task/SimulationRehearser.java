@@ -1,5 +1,9 @@
 package auricle.viewer.task;
 
+import auricle.anatomy.Level;
+import auricle.assessment.Assessment;
+import auricle.assessment.Assessor;
+import auricle.assessment.ThreadLoad;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import auricle.healing.Bands;
@@ -11,7 +15,9 @@ import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
 import auricle.rehearsal.RehearsalWatcher;
 import auricle.rehearsal.StepResult;
+import auricle.rehearsal.ThreadState;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -95,11 +101,33 @@ public final class SimulationRehearser implements Rehearser {
         result.ear(), map, steps, List.of(), List.of(), cautions(result), basis(result));
   }
 
-  /** What the plan itself gives reason to say, before anything is computed. */
+  /** What the measured ear gives reason to say, and the plan by itself. */
   private static List<Caution> cautions(RehearsalResult result) {
-    return result.ear().findings("").stream()
+    List<ThreadLoad> threads =
+        result.after().threads().stream()
+            .filter(ThreadState::suture)
+            .map(
+                t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
+            .toList();
+    Assessment assessment =
+        Assessor.assess(
+            result.ear(), result.before().measures(), result.after().measures(), threads);
+    List<Caution> cautions = new ArrayList<>();
+    assessment.cautions().forEach(c -> cautions.add(caution(c)));
+    result.ear().findings("").stream()
         .map(f -> new Caution(sentence(f), f.remedy(), "", List.of()))
-        .toList();
+        .forEach(cautions::add);
+    return cautions;
+  }
+
+  private static Caution caution(auricle.assessment.Caution c) {
+    List<Double> levels =
+        Arrays.stream(Level.values())
+            .filter(l -> l.key().equals(c.where()))
+            .map(Level::heightPercent)
+            .toList();
+    String basis = c.limit().source() + " (" + c.limit().confidence() + ")";
+    return new Caution(c.words(), basis, levels.isEmpty() ? c.where() : "", levels);
   }
 
   private static String sentence(Finding f) {

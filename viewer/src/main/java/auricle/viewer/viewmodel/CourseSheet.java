@@ -61,7 +61,7 @@ public final class CourseSheet {
     Sheet sheet = new Sheet(width, height);
     for (int mm = 0; mm <= most; mm += 5) {
       sheet.line(x(0), y(mm), width - 4.8 * em, y(mm), Tone.GRID, 0.7);
-      sheet.words(2.2 * em, y(mm), mm == 0 ? "0 mm" : "" + mm, Tone.FAINT, 0.85, false, Hold.RIGHT);
+      sheet.words(2.2 * em, y(mm), Integer.toString(mm), Tone.FAINT, 0.85, false, Hold.RIGHT);
     }
     int steps = result.steps().size();
     if (!result.times().isEmpty()) {
