@@ -106,8 +106,7 @@ public final class SimulationRehearser implements Rehearser {
     List<ThreadLoad> threads =
         result.after().threads().stream()
             .filter(ThreadState::suture)
-            .map(
-                t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
+            .map(t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
             .toList();
     Assessment assessment =
         Assessor.assess(
