@@ -66,6 +66,20 @@ public final class LiveEar {
     return result;
   }
 
+  /**
+   * What every dose of the plan does to every measurement at its end, per unit of the dose, from
+   * the stiffness at rest; doses that are tensions are left out.
+   *
+   * @throws BadInputException never, since the plan has been run
+   * @throws IllegalStateException if the end of the plan is not at rest
+   */
+  public List<Reaction> reactions() throws BadInputException {
+    if (!result.converged()) {
+      throw new IllegalStateException("no reactions: the plan did not come to rest");
+    }
+    return new Reactions(run.body(), run.operations()).all();
+  }
+
   /** The last whole rehearsal with the time after the operation, as the settings have it. */
   public RehearsalResult healed(RehearsalSettings over, RehearsalWatcher watcher) {
     if (!result.converged()) {

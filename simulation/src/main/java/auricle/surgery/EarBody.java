@@ -13,6 +13,7 @@ import auricle.mesh.Unknowns;
 import auricle.plan.Bolster;
 import auricle.plan.Operation;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -150,6 +151,27 @@ public final class EarBody {
   /** The present state at rest. */
   public RestState save() {
     return shell.save();
+  }
+
+  /**
+   * Derivative of the energy by every unknown, N and N·mm, if this body's operations had been done
+   * and it stood exactly where another does: what differs is the doses alone. This body is used up
+   * by it.
+   *
+   * @param other made for as many operations of the same kinds, all of them done
+   */
+  public double[] forcesInPlaceOf(EarBody other) {
+    changes.values().forEach(change -> change.alter(shell));
+    RestState state = other.save();
+    shell.restore(state);
+    Iterator<Change> others = other.changes.values().iterator();
+    for (Change change : changes.values()) {
+      Change same = others.next();
+      if (change instanceof LoopTie here && same instanceof LoopTie there) {
+        here.tieAs(there, shell.unknowns());
+      }
+    }
+    return shell.forces();
   }
 
   /** Puts a state back from which nothing but ties have been changed. */

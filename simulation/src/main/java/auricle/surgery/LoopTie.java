@@ -44,4 +44,20 @@ final class LoopTie implements Change {
   Settled tie(ShellBody body, double gap_mm, Solving solving) {
     return body.tie(thread, length.of(gap_mm, body.unknowns()), solving);
   }
+
+  /**
+   * Ties to the length of another loop, plus what the two gaps and bites make of difference at one
+   * place.
+   *
+   * @param u unknowns of both
+   */
+  void tieAs(LoopTie other, double[] u) {
+    if (tie instanceof Tie.Gap here && other.tie instanceof Tie.Gap there) {
+      double difference = length.of(here.gap_mm(), u) - other.length.of(there.gap_mm(), u);
+      other
+          .thread
+          .restLength_mm()
+          .ifPresent(rest -> thread.thread().tieToLength(rest + difference));
+    }
+  }
 }

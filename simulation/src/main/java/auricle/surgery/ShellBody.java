@@ -112,6 +112,15 @@ public final class ShellBody {
     return settleAtOnce(solving);
   }
 
+  /** Derivative of the energy by every unknown with all that was altered in force. */
+  double[] forces() {
+    rest.become(target);
+    renew();
+    energy.setLoadFactor(1);
+    minimiser.point().evaluate(energy.free());
+    return energy.forces().clone();
+  }
+
   /** Mean length of an edge, mm: what a tilt of one radian moves. */
   static double edgeLength(ShellMesh mesh) {
     Topology t = mesh.topology();

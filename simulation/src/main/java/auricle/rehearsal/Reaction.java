@@ -1,0 +1,19 @@
+package auricle.rehearsal;
+
+import auricle.measurement.Figure;
+import java.util.Map;
+
+/**
+ * What one dose of the plan does to every measurement, per unit of the dose, at the end of the plan.
+ *
+ * @param operation name of the operation
+ * @param dose key of the dose
+ * @param unit of the dose
+ * @param rates change of each figure, in its unit, per unit of the dose
+ */
+public record Reaction(String operation, String dose, String unit, Map<Figure, Double> rates) {
+  /** Keeps its own copy of the rates. */
+  public Reaction {
+    rates = Map.copyOf(rates);
+  }
+}

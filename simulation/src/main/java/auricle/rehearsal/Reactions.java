@@ -1,0 +1,106 @@
+package auricle.rehearsal;
+
+import auricle.diagnostics.BadInputException;
+import auricle.equilibrium.Sensitivities;
+import auricle.measurement.EarMeasurer;
+import auricle.measurement.Figure;
+import auricle.measurement.Measures;
+import auricle.measurement.NamedValue;
+import auricle.plan.Dose;
+import auricle.plan.Operation;
+import auricle.plan.Tie;
+import auricle.plan.TiedOperation;
+import auricle.surgery.EarBody;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Rates of all measurements by the doses of a plan at its end, du/dp = −K⁻¹ ∂g/∂p with the factor
+ * of the state at rest; ∂g/∂p by differences of the forces at the same place, the measurements by
+ * differences along du/dp.
+ *
+ * <p>Threads keep the length that they were tied to: what a dose does to the knot of a thread tied
+ * at a tension later on is left out, and rates by such tensions are not given.
+ */
+final class Reactions {
+  /** Differences are taken over this share of a dose's control step. */
+  private static final double SHARE = 0.05;
+
+  /** Farthest that any unknown moves when a measurement is differenced, mm or rad. */
+  private static final double MOTION = 1e-3;
+
+  private final EarBody body;
+  private final List<Operation> operations;
+  private final EarMeasurer measurer;
+  private final Sensitivities sensitivities;
+
+  Reactions(EarBody body, List<Operation> operations) {
+    this.body = body;
+    this.operations = operations;
+    measurer = new EarMeasurer(body.auricle());
+    sensitivities = body.sensitivities();
+  }
+
+  /** A reaction for every dose but tensions. */
+  List<Reaction> all() throws BadInputException {
+    List<Reaction> reactions = new ArrayList<>();
+    for (int i = 0; i < operations.size(); i++) {
+      for (Dose dose : operations.get(i).doses()) {
+        if (!tension(operations.get(i), dose)) {
+          reactions.add(reaction(i, dose));
+        }
+      }
+    }
+    return reactions;
+  }
+
+  private static boolean tension(Operation operation, Dose dose) {
+    return operation instanceof TiedOperation tied
+        && tied.tie() instanceof Tie.Tension
+        && dose.key().equals(tied.tie().dose().key());
+  }
+
+  Reaction reaction(int i, Dose dose) throws BadInputException {
+    double h = SHARE * dose.step();
+    double[] more = forces(i, dose, h);
+    double[] less = forces(i, dose, -h);
+    double[] rate = new double[more.length];
+    for (int k = 0; k < rate.length; k++) {
+      rate[k] = (more[k] - less[k]) / (2 * h);
+    }
+    double[] motion = sensitivities.rate(rate);
+    return new Reaction(operations.get(i).name(), dose.key(), dose.unit(), figures(motion));
+  }
+
+  private double[] forces(int i, Dose dose, double change) throws BadInputException {
+    List<Operation> other = new ArrayList<>(operations);
+    other.set(i, operations.get(i).withDose(dose.key(), dose.value() + change));
+    return EarBody.of(body.auricle(), body.tissue(), other).forcesInPlaceOf(body);
+  }
+
+  private Map<Figure, Double> figures(double[] motion) {
+    double most = 1e-12;
+    for (double m : motion) {
+      most = Math.max(most, Math.abs(m));
+    }
+    double t = MOTION / most;
+    List<NamedValue> up = moved(motion, t).figures();
+    List<NamedValue> down = moved(motion, -t).figures();
+    Map<Figure, Double> rates = new EnumMap<>(Figure.class);
+    for (int k = 0; k < up.size(); k++) {
+      double rate = (up.get(k).value() - down.get(k).value()) / (2 * t);
+      Figure.ofKey(up.get(k).key()).ifPresent(figure -> rates.put(figure, rate));
+    }
+    return rates;
+  }
+
+  private Measures moved(double[] motion, double t) {
+    double[] u = body.unknowns().clone();
+    for (int k = 0; k < u.length; k++) {
+      u[k] += t * motion[k];
+    }
+    return measurer.measure(u);
+  }
+}
