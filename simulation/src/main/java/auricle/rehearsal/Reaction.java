@@ -4,7 +4,8 @@ import auricle.measurement.Figure;
 import java.util.Map;
 
 /**
- * What one dose of the plan does to every measurement, per unit of the dose, at the end of the plan.
+ * What one dose of the plan does to every measurement, per unit of the dose, at the end of the
+ * plan.
  *
  * @param operation name of the operation
  * @param dose key of the dose
