@@ -21,7 +21,7 @@ class RehearsalInterruptTest {
       """
       format: auricle-scenario/1
       title: To be ended early, invented
-      ear: {fold_angle_upper_deg: 132}
+      ear: {age_years: 30}
       plan:
         - fold_suture: {name: upper suture, level_percent: 78, tie: {gap_mm: 5.5}}
         - fold_suture: {name: lower suture, level_percent: 62, tie: {gap_mm: 6}}

@@ -32,7 +32,7 @@ class RehearseCommandTest {
       """
       format: auricle-scenario/1
       title: Two sutures, invented
-      ear: {fold_angle_upper_deg: 132, fold_angle_middle_deg: 128, helix_mastoid_upper_mm: 19}
+      ear: {fold_angle_upper_deg: 132, fold_angle_middle_deg: 128, helix_mastoid_upper_mm: 19, helix_mastoid_middle_mm: 20}
       plan:
         - fold_suture: {name: upper suture, level_percent: 78, tie: {gap_mm: 5.5}}
         - fold_suture: {name: lower suture, level_percent: 62, tie: {gap_mm: 6}}
