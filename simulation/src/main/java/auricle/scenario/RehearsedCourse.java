@@ -1,5 +1,6 @@
 package auricle.scenario;
 
+import auricle.assessment.Caution;
 import auricle.assessment.CautionKind;
 import auricle.healing.MomentResult;
 import auricle.healing.ThreadAtMoment;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What came out of a rehearsal, as expectations ask for it. */
 final class RehearsedCourse implements Course {
@@ -38,7 +40,8 @@ final class RehearsedCourse implements Course {
 
   @Override
   public Optional<Set<CautionKind>> cautions() {
-    return Optional.empty();
+    return Optional.of(
+        result.assessment().cautions().stream().map(Caution::kind).collect(Collectors.toSet()));
   }
 
   @Override
