@@ -57,6 +57,7 @@ public final class Main {
     line.addSubcommand(new RehearseCommand());
     line.addSubcommand(new CheckCommand());
     line.addSubcommand(new MaterialsCommand());
+    line.addSubcommand(new CalibrateCommand());
     line.addSubcommand(new AnalyseCommand(schema));
     line.addSubcommand(new VerifyCommand(schema));
     line.setExecutionExceptionHandler(new ProgramErrors());
