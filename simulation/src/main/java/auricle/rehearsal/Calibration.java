@@ -17,8 +17,8 @@ import java.util.TreeMap;
 
 /**
  * Sets the one parameter of the time after the operation that nobody has measured and that outcome
- * can tell, the speed at which bites migrate, so that an open fold treated by sutures with posterior
- * scoring loses what common practice says. Secant steps in the logarithm of the speed.
+ * can tell, the speed at which bites migrate, so that an open fold treated by sutures with
+ * posterior scoring loses what common practice says. Secant steps in the logarithm of the speed.
  */
 public final class Calibration {
   /** Slot of the row that is set. */
@@ -101,16 +101,14 @@ public final class Calibration {
   }
 
   private Plan withoutScoring() {
-    return new Plan(
-        ear.plan().operations().stream().filter(o -> !(o instanceof Scoring)).toList());
+    return new Plan(ear.plan().operations().stream().filter(o -> !(o instanceof Scoring)).toList());
   }
 
   private Optional<Timeline> year(Plan plan, double value) throws BadInputException {
     watcher.progress("a year with %s = %.3g".formatted(SLOT, value), 0);
     Map<String, Double> overrides = new TreeMap<>(ear.tissue().overrides());
     overrides.put(SLOT, value);
-    TissueChoice tissue =
-        new TissueChoice(ear.tissue().rows(), overrides, ear.tissue().press());
+    TissueChoice tissue = new TissueChoice(ear.tissue().rows(), overrides, ear.tissue().press());
     EarCase changed = new EarCase(ear.ear(), tissue, plan, ear.target());
     return Rehearsal.run(changed, RehearsalSettings.usual(), tables, watcher)
         .timeline()

@@ -67,7 +67,8 @@ class NaturalFrequencyTest {
     ReferenceTable table = ReferenceTable.read("ear_natural_frequency.csv");
     for (int row = 0; row < table.rows(); row++) {
       double mass = table.column("mass_g")[row];
-      double found = NaturalFrequency.lowest_hz(body.shell().energy(), lumped(auricle.mesh(), mass));
+      double found =
+          NaturalFrequency.lowest_hz(body.shell().energy(), lumped(auricle.mesh(), mass));
       double low = table.column("lowest_hz")[row] * (1 - table.column("accepted_share")[row]);
       double high = table.column("highest_hz")[row] * (1 + table.column("accepted_share")[row]);
       assertTrue(found > low && found < high, mass + " g vibrate at " + found + " Hz");
