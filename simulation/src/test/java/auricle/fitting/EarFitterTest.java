@@ -10,6 +10,7 @@ import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,7 +62,8 @@ class EarFitterTest {
             BadInputException.class, () -> EarFitter.fit(odd, MeshLevel.PLANNING, "/ears/0/ear"));
     Map<String, Finding> byPlace =
         refused.findings().stream().collect(Collectors.toMap(Finding::where, f -> f));
-    Finding middle = byPlace.get("/ears/0/ear/helix_mastoid_middle_mm");
+    Finding middle =
+        Objects.requireNonNull(byPlace.get("/ears/0/ear/helix_mastoid_middle_mm"), "no finding");
     assertTrue(middle.found().startsWith("30.0 mm does not hold together with"), middle.line());
     assertTrue(middle.found().contains("auriculocephalic angle 20.0 deg"), middle.line());
     assertTrue(middle.expected().startsWith("about 2"), middle.line());

@@ -169,9 +169,9 @@ class ScenarioWriterTest {
 
   @Test
   void whatCannotBeWrittenLeavesNothing(@TempDir Path folder) throws Exception {
-    Path full = Files.createDirectories(folder.resolve("s.yaml").resolve("inside"));
-    assertThrows(
-        IOException.class, () -> ScenarioWriter.write(Scenario.of("t", ear()), full.getParent()));
+    Path taken = folder.resolve("s.yaml");
+    Path full = Files.createDirectories(taken.resolve("inside"));
+    assertThrows(IOException.class, () -> ScenarioWriter.write(Scenario.of("t", ear()), taken));
     assertTrue(Files.isDirectory(full));
     try (Stream<Path> left = Files.list(folder)) {
       assertEquals(1, left.count());
