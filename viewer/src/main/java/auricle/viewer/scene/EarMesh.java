@@ -52,6 +52,7 @@ public final class EarMesh {
     boolean same = left == mirrored && shown.map(surface::sameTriangles).orElse(false);
     if (!same) {
       rim = new Rim(surface.triangles());
+      clear();
     }
     mirrored = left;
     shown = Optional.of(surface);
@@ -75,6 +76,17 @@ public final class EarMesh {
       texture[2 * i + 1] = 0.5f;
     }
     mesh.getTexCoords().set(0, texture, 0, texture.length);
+  }
+
+  /**
+   * Empties the mesh before its triangles change: JavaFX takes new values of arrays that keep their
+   * size for a change of places alone, and would draw the new triangles with the old places.
+   */
+  private void clear() {
+    mesh.getFaces().clear();
+    mesh.getTexCoords().clear();
+    mesh.getNormals().clear();
+    mesh.getPoints().clear();
   }
 
   private void place(EarSurface s) {

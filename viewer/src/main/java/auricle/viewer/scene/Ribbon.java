@@ -43,6 +43,7 @@ public final class Ribbon {
       }
     }
     mesh.getFaces().clear();
+    mesh.getPoints().clear();
     mesh.getPoints().setAll(points);
     mesh.getFaces().setAll(faces);
     node.setVisible(count > 1);

@@ -57,6 +57,8 @@ public final class Tube {
     int[] faces = faces(count);
     if (mesh.getPoints().size() != points.length) {
       mesh.getFaces().clear();
+      mesh.getNormals().clear();
+      mesh.getPoints().clear();
       mesh.getPoints().setAll(points);
       mesh.getNormals().setAll(normals);
       mesh.getFaces().setAll(faces);

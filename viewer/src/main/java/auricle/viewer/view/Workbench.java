@@ -23,12 +23,16 @@ import javafx.scene.layout.VBox;
 
 /** The whole window: plan at the left, ear in the middle, what is measured at the right. */
 public final class Workbench extends StackPane {
+  private static final double LEFT_EM = 23;
+  private static final double RIGHT_EM = 29;
+
   private final Models models;
   private final EarPane ear;
   private final EarHands hands;
   private final TimeBar time;
   private final SectionPane section;
   private final TabPane tabs = new TabPane();
+  private final VBox left = new VBox();
   private final VBox top = new VBox();
   private final BorderPane frame = new BorderPane();
 
@@ -47,7 +51,7 @@ public final class Workbench extends StackPane {
     StackPane.setMargin(chip, new Insets(10));
     ear.setId("ear-pane");
     tabs();
-    VBox left = new VBox(new PlanPane(models.steps(), models.desk(), models.look()));
+    left.getChildren().add(new PlanPane(models.steps(), models.desk(), models.look()));
     VBox.setVgrow(left.getChildren().get(0), javafx.scene.layout.Priority.ALWAYS);
     left.getStyleClass().add("left-pane");
     BorderPane middle = new BorderPane(ear, new ToolRow(models, this), null, time, null);
@@ -141,6 +145,9 @@ public final class Workbench extends StackPane {
     Look look = models.look();
     getStyleClass().removeAll("light", "dark", "contrast");
     getStyleClass().add(look.theme().get().name().toLowerCase(java.util.Locale.ROOT));
+    double em = Texts.em(look);
+    left.setMinWidth(LEFT_EM * em);
+    tabs.setMinWidth(RIGHT_EM * em);
     setStyle("-fx-font-size: " + Math.round(Texts.em(look) * 10) / 10.0 + "px;");
   }
 
