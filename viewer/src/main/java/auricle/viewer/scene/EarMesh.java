@@ -18,7 +18,20 @@ public final class EarMesh {
   private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
   private Optional<EarSurface> shown = Optional.empty();
   private Rim rim = new Rim(new int[0]);
+  private final float thinnest;
   private boolean mirrored;
+
+  /** An ear drawn with a wall that can be seen. */
+  public EarMesh() {
+    this(THINNEST_MM);
+  }
+
+  /**
+   * @param thinnest_mm the wall is drawn no thinner than this
+   */
+  public EarMesh(float thinnest_mm) {
+    this.thinnest = thinnest_mm;
+  }
 
   /** The mesh, always the same. */
   public TriangleMesh mesh() {
@@ -95,13 +108,13 @@ public final class EarMesh {
     float[] points = new float[3 * (2 * n + rim.vertexCount())];
     float[] normals = new float[points.length];
     for (int v = 0; v < n; v++) {
-      float half = Math.max(THINNEST_MM, s.thickness()[v]) / 2;
+      float half = Math.max(thinnest, s.thickness()[v]) / 2;
       set(points, normals, v, s.points(), v, s.normals(), v, half);
       set(points, normals, n + v, s.points(), v, s.normals(), v, -half);
     }
     for (int r = 0; r < rim.vertexCount(); r++) {
       int v = rim.vertex(r);
-      float half = Math.max(THINNEST_MM, s.thickness()[v]) / 2;
+      float half = Math.max(thinnest, s.thickness()[v]) / 2;
       set(points, normals, 2 * n + r, s.points(), v, outward, r, half);
     }
     replace(mesh.getPoints(), points);

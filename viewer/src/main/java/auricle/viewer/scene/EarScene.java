@@ -21,7 +21,7 @@ public final class EarScene {
 
   private final Eye eye = new Eye();
   private final EarMesh ear = new EarMesh();
-  private final EarMesh ghost = new EarMesh();
+  private final EarMesh ghost = new EarMesh(0);
   private final MeshView earNode = new MeshView(ear.mesh());
   private final MeshView ghostNode = new MeshView(ghost.mesh());
   private final MeshView headRight = HeadPatch.of(false);
@@ -110,21 +110,16 @@ public final class EarScene {
 
   /** Shows a ghost; an empty one hides it. */
   public void showGhost(Optional<EarSurface> surface) {
-    surface.flatMap(this::whereMoved).ifPresent(s -> ghost.show(s, mirrored));
+    surface.map(this::whereMoved).ifPresent(s -> ghost.show(s, mirrored));
     ghostNode.setVisible(surface.isPresent());
   }
 
-  /** The part of a surface that is away from what is shown: the rest would only shine through. */
-  private Optional<EarSurface> whereMoved(EarSurface before) {
-    return ear.shown().map(now -> before.where(t -> apart(before, now, t)));
-  }
-
-  private static boolean apart(EarSurface before, EarSurface now, int triangle) {
-    if (now.vertexCount() != before.vertexCount()) {
-      return true;
-    }
-    return before.place(triangle, 1 / 3.0, 1 / 3.0).distance(now.place(triangle, 1 / 3.0, 1 / 3.0))
-        > GHOST_FROM_MM;
+  /**
+   * A surface that hides within the wall of what is shown where the two are near: there it would
+   * only shine through. Its triangles stay the same from edit to edit, as a mesh in use needs.
+   */
+  private EarSurface whereMoved(EarSurface before) {
+    return ear.shown().map(now -> before.withinWhereNear(now, GHOST_FROM_MM)).orElse(before);
   }
 
   /** Lays a palette over the ear. */

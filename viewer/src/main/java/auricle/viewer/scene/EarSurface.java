@@ -82,17 +82,32 @@ public final class EarSurface {
     return fields;
   }
 
-  /** The same surface with some of its triangles only. */
-  public EarSurface where(java.util.function.IntPredicate wanted) {
-    int[] kept =
-        java.util.stream.IntStream.range(0, triangleCount())
-            .filter(wanted)
-            .flatMap(
-                t ->
-                    java.util.stream.IntStream.of(
-                        triangles[3 * t], triangles[3 * t + 1], triangles[3 * t + 2]))
-            .toArray();
-    return new EarSurface(points, normals, thickness, kept, List.of(), fields);
+  /**
+   * The same surface, but within the wall of another, without thickness of its own, where a vertex
+   * is nearer to that of the other than a distance; as it is if the other has other vertices.
+   */
+  public EarSurface withinWhereNear(EarSurface other, double nearer_mm) {
+    if (other.vertexCount() != vertexCount()) {
+      return this;
+    }
+    float[] place = points.clone();
+    float[] wall = thickness.clone();
+    for (int v = 0; v < vertexCount(); v++) {
+      if (apart(other, v) < nearer_mm) {
+        System.arraycopy(other.points, 3 * v, place, 3 * v, 3);
+        wall[v] = 0;
+      }
+    }
+    return new EarSurface(place, normals, wall, triangles, regions, fields);
+  }
+
+  private double apart(EarSurface other, int v) {
+    double square = 0;
+    for (int c = 0; c < 3; c++) {
+      double d = points[3 * v + c] - other.points[3 * v + c];
+      square += d * d;
+    }
+    return Math.sqrt(square);
   }
 
   /** Whether another surface has the same triangles, so that one may be moved into the other. */

@@ -36,6 +36,7 @@ import org.testfx.util.WaitForAsyncUtils;
  * The window from end to end, on a stand-in solver: open, drag, turn, step, undo, export, recover.
  */
 @ExtendWith({NeedsDisplay.class, ApplicationExtension.class})
+@SuppressWarnings("NullAway.Init") // the window opens when the toolkit has started
 class WindowTest {
   private static final Path PICTURES = Path.of("target", "screens");
 

@@ -48,8 +48,8 @@ class LessonReaderTest {
         file,
         "format: auricle-lesson/1\ntitel: x\nscenario: y.yaml\npages:\n  - text: a\n    vew: front\n");
     BadInputException e = assertThrows(BadInputException.class, () -> reader.read(file));
-    assertTrue(e.findings().size() >= 3, e.getMessage());
-    assertTrue(e.getMessage().contains("title"), e.getMessage());
+    assertTrue(e.findings().size() >= 3, e.toString());
+    assertTrue(e.toString().contains("title"), e.toString());
   }
 
   @Test
@@ -59,6 +59,6 @@ class LessonReaderTest {
         file, "format: auricle-lesson/1\ntitle: x\nscenario: y.yaml\npages:\n  - text: a\n");
     BadInputException e = assertThrows(BadInputException.class, () -> reader.read(file));
     assertEquals(1, e.findings().size());
-    assertTrue(e.getMessage().contains("y.yaml"), e.getMessage());
+    assertTrue(e.toString().contains("y.yaml"), e.toString());
   }
 }
