@@ -58,7 +58,8 @@ class YearAfterTest {
   }
 
   private EarCase with(Function<Operation, List<Operation>> change) {
-    Plan plan = new Plan(open.plan().operations().stream().map(change).flatMap(List::stream).toList());
+    Plan plan =
+        new Plan(open.plan().operations().stream().map(change).flatMap(List::stream).toList());
     return new EarCase(open.ear(), open.tissue(), plan, open.target());
   }
 
@@ -73,7 +74,8 @@ class YearAfterTest {
   @Test
   void aboutAFifthIsLostAndUpperLosesAtLeastAsMuchAsMiddleAndLower() {
     OutcomeRow fit = rows(usual).get(0);
-    // about a fifth: within a quarter of the stated value, which common practice does not state closer
+    // about a fifth: within a quarter of the stated value, which common practice does not state
+    // closer
     assertTrue(Math.abs(fit.found() - fit.low()) < 0.25 * fit.low(), fit.toString());
     assertTrue(loss(usual.last(), Level.UPPER) >= loss(usual.last(), Level.MIDDLE));
     double lower = usual.last().loss().getOrDefault(Level.LOWER, 0.0);
