@@ -56,10 +56,11 @@ class OwnTablesTest {
             "cartilage.modulus_mpa@mine,2.5,MPa,own measurement,page 2,seen");
     Tissue tissue = Tissue.of(tables, TissueKeys.standard(40));
     assertTrue(tissue.thread("silk_3_0").isPresent());
-    assertEquals(2, tissue.layers("scapha").core().modulus_mpa());
+    double scale = tables.row("section.stiffness_scale").orElseThrow().value();
+    assertEquals(2 * scale, tissue.layers("scapha").core().modulus_mpa(), 1e-12);
     Tissue chosen =
         Tissue.of(tables, TissueKeys.standard(40).withRow("cartilage.modulus_mpa", "mine"));
-    assertEquals(2.5, chosen.layers("scapha").core().modulus_mpa());
+    assertEquals(2.5 * scale, chosen.layers("scapha").core().modulus_mpa(), 1e-12);
     assertEquals(2.5, chosen.layers("floor").core().modulus_mpa());
   }
 
