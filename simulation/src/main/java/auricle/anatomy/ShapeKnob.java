@@ -3,8 +3,9 @@ package auricle.anatomy;
 import java.util.Locale;
 
 /**
- * The shape parameters of the auricle, each with its bounds. Every combination within the bounds
- * gives a valid mesh. Values of the normal shape are our own design after the proportions of Bozkır
+ * The shape parameters of the auricle, each with its bounds. Any one of them may stand at either
+ * bound by itself; of combinations drawn at random over all bounds, far from any ear, a few turn a
+ * triangle over. Values of the normal shape are our own design after the proportions of Bozkır
  * 2006, Tolleth 1978, da Silva Freitas 2008 and Brockhoff et al.; see {@code plan-form.csv}.
  *
  * <p>Fold and lean are directions in a profile: the wall of the bowl rises at lean + (180 deg −

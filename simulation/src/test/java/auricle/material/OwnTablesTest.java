@@ -61,7 +61,7 @@ class OwnTablesTest {
     Tissue chosen =
         Tissue.of(tables, TissueKeys.standard(40).withRow("cartilage.modulus_mpa", "mine"));
     assertEquals(2.5 * scale, chosen.layers("scapha").core().modulus_mpa(), 1e-12);
-    assertEquals(2.5, chosen.layers("floor").core().modulus_mpa());
+    assertEquals(2.5 * scale, chosen.layers("floor").core().modulus_mpa(), 1e-12);
   }
 
   @Test
