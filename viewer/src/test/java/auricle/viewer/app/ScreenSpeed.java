@@ -21,7 +21,7 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /**
- * A scripted session that measures the viewer: frames a second while the ear is turned, time from a
+ * A script that measures the viewer: frames a second while the ear is turned, time from a
  * change of a dose to the picture of its result, memory over many changes. The argument is the file
  * that the figures are written to.
  */
@@ -146,7 +146,7 @@ public final class ScreenSpeed extends Application {
     window.ifPresent(Window::close);
   }
 
-  /** Starts the session with the switch that 3D without a graphics card needs. */
+  /** Starts the run with the switch that 3D without a graphics card needs. */
   public static final class Main {
     private Main() {}
 
