@@ -21,9 +21,9 @@ import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /**
- * A script that measures the viewer: frames a second while the ear is turned, time from a
- * change of a dose to the picture of its result, memory over many changes. The argument is the file
- * that the figures are written to.
+ * A script that measures the viewer: frames a second while the ear is turned, time from a change of
+ * a dose to the picture of its result, memory over many changes. The argument is the file that the
+ * figures are written to.
  */
 public final class ScreenSpeed extends Application {
   private static final int EDITS = 40;
