@@ -36,6 +36,11 @@ final class EquilibriumView implements ShellView {
   }
 
   @Override
+  public double[] unknowns() {
+    return u;
+  }
+
+  @Override
   public double loadFactor() {
     return state.loadFactor();
   }

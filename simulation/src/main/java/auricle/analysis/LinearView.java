@@ -110,11 +110,16 @@ final class LinearView implements ShellView {
   }
 
   @Override
-  public double tension(String thread) {
+  public double[] unknowns() {
     double[] u = rest.clone();
     for (int i = 0; i < u.length; i++) {
       u[i] += change[i];
     }
-    return problem.thread(thread).tension(u);
+    return u;
+  }
+
+  @Override
+  public double tension(String thread) {
+    return problem.thread(thread).tension(unknowns());
   }
 }

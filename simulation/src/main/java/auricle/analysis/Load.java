@@ -79,16 +79,52 @@ public sealed interface Load {
    */
   record ThreadPoint(String at, Triple place, boolean fixed, double offset_mm) {}
 
+  /** Something that vertices may not enter, without friction. */
+  sealed interface Contact extends Load permits PlaneContact, SurfaceContact {
+    /** By which probes ask for it; empty if they cannot. */
+    String name();
+
+    /** The vertices that are kept out. */
+    Selector where();
+
+    /** Distance between the faces at which contact begins to be felt, mm. */
+    double gap_mm();
+
+    /** Pressure at half that distance, MPa. */
+    double pressure_mpa();
+  }
+
   /**
-   * A rigid half space that vertices may not enter, without friction.
+   * A rigid half space.
    *
    * @param normal points to the free side
-   * @param gap_mm distance at which contact begins to be felt
-   * @param pressure_mpa pressure at half that distance
    */
   record PlaneContact(
-      String at, Selector where, Triple point, Triple normal, double gap_mm, double pressure_mpa)
-      implements Load {}
+      String at,
+      String name,
+      Selector where,
+      Triple point,
+      Triple normal,
+      double gap_mm,
+      double pressure_mpa)
+      implements Contact {}
+
+  /** Another surface: a part of the shell itself, or one at rest in space. */
+  record SurfaceContact(
+      String at, String name, Selector where, Partner partner, double gap_mm, double pressure_mpa)
+      implements Contact {}
+
+  /** What a surface contact is made with. */
+  sealed interface Partner {
+    /** Place in the model file. */
+    String at();
+
+    /** A part of the shell; both sides are kept off each other. */
+    record Part(String at, Selector where) implements Partner {}
+
+    /** A rigid surface without thickness, moved to its place by a shift in mm. */
+    record Fixed(String at, MeshSource mesh, Triple shift) implements Partner {}
+  }
 
   /** An elastic foundation, MPa/mm along and across the normal. */
   record Foundation(

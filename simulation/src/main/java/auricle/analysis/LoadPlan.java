@@ -1,15 +1,12 @@
 package auricle.analysis;
 
 import auricle.diagnostics.Findings;
-import auricle.energy.BarrierLaw;
 import auricle.energy.DeadLoad;
 import auricle.energy.DirectorMoment;
 import auricle.energy.ElasticAttachment;
 import auricle.energy.ElasticThread;
 import auricle.energy.EnergyTerm;
 import auricle.energy.FollowerPressure;
-import auricle.energy.ObstacleContact;
-import auricle.energy.PlaneObstacle;
 import auricle.geometry.PlateFrame;
 import auricle.geometry.Vectors;
 import auricle.mesh.Directors;
@@ -26,7 +23,6 @@ final class LoadPlan {
   private final Topology topology;
   private final double[] rest;
   private final Directors directors;
-  private final SectionPlan sections;
   private final MeshSets sets;
   private final boolean linear;
   private final boolean[] fixed;
@@ -34,6 +30,7 @@ final class LoadPlan {
   private final List<EnergyTerm> terms = new ArrayList<>();
   private final Map<String, ElasticThread> threads = new LinkedHashMap<>();
   private final NodalShares shares;
+  private final ContactPlan contacts;
   private boolean bedded;
 
   /**
@@ -52,8 +49,8 @@ final class LoadPlan {
     this.topology = mesh.topology();
     this.rest = mesh.unknowns();
     this.shares = new NodalShares(mesh);
+    this.contacts = new ContactPlan(mesh, sections, sets, linear, findings);
     this.directors = directors;
-    this.sections = sections;
     this.sets = sets;
     this.linear = linear;
     this.fixed = fixed.clone();
@@ -77,8 +74,8 @@ final class LoadPlan {
       pressure(l);
     } else if (load instanceof Load.TiedThread l) {
       thread(l);
-    } else if (load instanceof Load.PlaneContact l) {
-      contact(l);
+    } else if (load instanceof Load.Contact l) {
+      contacts.add(l);
     } else if (load instanceof Load.Foundation l) {
       foundation(l);
     }
@@ -155,37 +152,6 @@ final class LoadPlan {
     terms.add(thread);
   }
 
-  private void contact(Load.PlaneContact l) {
-    MeshSet set = sets.find(l.where());
-    int[] vertices = set.vertices();
-    double[] all = shares.areas();
-    double[] areas = new double[vertices.length];
-    double[] offsets = new double[vertices.length];
-    double[] half = shares.halfThickness(sections);
-    for (int i = 0; i < vertices.length; i++) {
-      areas[i] = all[vertices[i]];
-      offsets[i] = half[vertices[i]];
-    }
-    double[] normal = sets.unit(l.at() + "/normal", l.normal());
-    ObstacleContact contact =
-        new ObstacleContact(
-            "plane contact",
-            new PlaneObstacle(l.point().array(), normal),
-            new BarrierLaw(l.gap_mm(), l.pressure_mpa()),
-            vertices,
-            areas,
-            offsets);
-    int inside = contact.firstViolation(rest);
-    if (inside >= 0) {
-      findings.error(
-          l.at(),
-          "vertex " + vertices[inside] + " begins inside the plane",
-          "every vertex at least half a thickness outside",
-          "");
-    }
-    terms.add(contact);
-  }
-
   private void foundation(Load.Foundation l) {
     MeshSet set = sets.findTriangles(l.where());
     double[] areas = shares.areas(set.triangles());
@@ -209,9 +175,16 @@ final class LoadPlan {
             l.tangential_mpa_per_mm()));
   }
 
-  /** The terms, in the order of the model. */
+  /** The terms: contacts last, else in the order of the model. */
   List<EnergyTerm> terms() {
-    return terms;
+    List<EnergyTerm> all = new ArrayList<>(terms);
+    contacts.list().forEach(c -> all.addAll(c.terms()));
+    return all;
+  }
+
+  /** Contacts, in the order of the model. */
+  List<Contact> contacts() {
+    return contacts.list();
   }
 
   /** Threads by name. */

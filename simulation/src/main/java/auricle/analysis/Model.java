@@ -2,6 +2,7 @@ package auricle.analysis;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A shell model: what it is made of, what holds it, what acts on it, how it is solved and what is
@@ -33,6 +34,20 @@ public record Model(
     SolvePlan solve,
     List<Probe> probes,
     List<Expectation> expectations) {
+
+  /** Mesh files beside that of the mesh itself: of the rest shape and of surfaces to touch. */
+  public List<MeshSource.File> otherMeshFiles() {
+    Stream<MeshSource> touched =
+        loads.stream()
+            .filter(Load.SurfaceContact.class::isInstance)
+            .map(l -> ((Load.SurfaceContact) l).partner())
+            .filter(Load.Partner.Fixed.class::isInstance)
+            .map(p -> ((Load.Partner.Fixed) p).mesh());
+    return Stream.concat(restShape.stream(), touched)
+        .filter(MeshSource.File.class::isInstance)
+        .map(MeshSource.File.class::cast)
+        .toList();
+  }
 
   /**
    * A random disturbance of the starting positions along the normals.

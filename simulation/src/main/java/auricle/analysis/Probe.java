@@ -151,6 +151,23 @@ public sealed interface Probe {
     }
   }
 
+  /** Force of a contact on the vertices it keeps out, along a direction or its length, N. */
+  record ContactForce(String at, String name, String contact, Optional<Triple> direction)
+      implements Probe {
+    @Override
+    public String unit() {
+      return "n";
+    }
+  }
+
+  /** Smallest gap between the faces of a contact, mm; no number while none is near. */
+  record ContactGap(String at, String name, String contact) implements Probe {
+    @Override
+    public String unit() {
+      return "mm";
+    }
+  }
+
   /** The load factor. */
   record LoadFactor(String at, String name) implements Probe {
     @Override

@@ -14,12 +14,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** The probes of a model, ready to be evaluated. */
 final class ProbePlan {
   private final List<Probe> probes;
   private final ShellMesh mesh;
   private final FieldProbe fields;
+  private final Map<String, Contact> contacts;
   private final Map<Probe, int[]> places = new HashMap<>();
   private final Map<Probe, int[]> ends = new HashMap<>();
 
@@ -28,12 +30,16 @@ final class ProbePlan {
       ShellMesh mesh,
       FieldProbe fields,
       MeshSets sets,
-      Set<String> threads,
+      LoadPlan loads,
       Findings findings) {
     this.probes = List.copyOf(probes);
     this.mesh = mesh;
     this.fields = fields;
-    probes.forEach(p -> place(p, sets, threads, findings));
+    contacts =
+        loads.contacts().stream()
+            .filter(c -> !c.name().isEmpty())
+            .collect(Collectors.toMap(Contact::name, c -> c, (first, second) -> first));
+    probes.forEach(p -> place(p, sets, loads.threads().keySet(), findings));
   }
 
   private void place(Probe probe, MeshSets sets, Set<String> threads, Findings findings) {
@@ -51,13 +57,33 @@ final class ProbePlan {
       ends.put(p, sets.find(p.to()).vertices());
     } else if (probe instanceof Probe.Field p) {
       places.put(p, triangles(sets.find(p.where())));
-    } else if (probe instanceof Probe.Tension p && !threads.contains(p.thread())) {
-      findings.error(
-          p.at() + "/thread",
-          "no thread '" + p.thread() + "'",
-          "the name of a thread among the loads",
-          NearestName.hint(p.thread(), threads));
+    } else if (probe instanceof Probe.Tension p) {
+      known("thread", p.thread(), p.at(), threads, findings);
+    } else if (probe instanceof Probe.ContactForce p) {
+      known("contact", p.contact(), p.at(), contacts.keySet(), findings);
+      p.direction().ifPresent(d -> sets.unit(p.at() + "/direction", d));
+    } else if (probe instanceof Probe.ContactGap p) {
+      known("contact", p.contact(), p.at(), contacts.keySet(), findings);
     }
+  }
+
+  private static void known(
+      String kind, String name, String at, Set<String> names, Findings findings) {
+    if (!names.contains(name)) {
+      findings.error(
+          at + "/" + kind,
+          "no " + kind + " '" + name + "'",
+          "the name of a " + kind + " among the loads",
+          NearestName.hint(name, names));
+    }
+  }
+
+  private Contact contact(String name) {
+    Contact contact = contacts.get(name);
+    if (contact == null) {
+      throw new IllegalArgumentException("no contact " + name);
+    }
+    return contact;
   }
 
   /** The triangles of a set; where it holds none, those that touch its vertices. */
@@ -117,6 +143,10 @@ final class ProbePlan {
       return over(p, p.over(), t -> fields.value(p, t, view), fields::area);
     } else if (probe instanceof Probe.Tension p) {
       return view.tension(p.thread());
+    } else if (probe instanceof Probe.ContactForce p) {
+      return along(p.direction(), contact(p.contact()).force(view.unknowns()));
+    } else if (probe instanceof Probe.ContactGap p) {
+      return contact(p.contact()).gap(view.unknowns());
     } else if (probe instanceof Probe.LoadFactor) {
       return view.loadFactor();
     }

@@ -9,12 +9,14 @@ import java.util.List;
 
 /** The section of every triangle, and the direction its numbers are told in. */
 final class SectionPlan implements SectionField {
+  private final List<SectionChoice> choices;
   private final List<Laminate> laminates;
   private final int[] choice;
   private final double[] angle;
 
   SectionPlan(ShellMesh mesh, List<SectionChoice> choices, MeshSets sets, Findings findings) {
     int n = mesh.topology().triangleCount();
+    this.choices = List.copyOf(choices);
     laminates = choices.stream().map(Laminate::new).toList();
     choice = new int[n];
     angle = new double[n];
@@ -76,6 +78,11 @@ final class SectionPlan implements SectionField {
 
   Laminate laminate(int triangle) {
     return laminates.get(choice[triangle]);
+  }
+
+  /** How far the middle of a triangle's section lies above the mesh, mm. */
+  double offset(int triangle) {
+    return choices.get(choice[triangle]).offset_mm();
   }
 
   /** Number of a triangle's section in the order of the model. */

@@ -28,6 +28,7 @@ final class ShellProblem {
   private final SupportPlan supportPlan;
   private final Supports supports;
   private final Map<String, ElasticThread> threads;
+  private final List<Contact> contacts;
   private final List<EnergyTerm> terms = new ArrayList<>();
   private final ProbePlan probes;
   private final FieldProbe fields;
@@ -56,11 +57,12 @@ final class ShellProblem {
     supports = supportPlan.build();
     LoadPlan loads = loads(model, findings);
     threads = loads.threads();
+    contacts = loads.contacts();
     terms.addAll(ShellTerms.growing(rest.start(), rest.grown(), directors, sections));
     terms.addAll(supportPlan.springs(sections.stiffest()));
     terms.addAll(loads.terms());
     fields = new FieldProbe(sections, new MaterialDirections(mesh), rest.start());
-    probes = new ProbePlan(model.probes(), mesh, fields, sets, threads.keySet(), findings);
+    probes = new ProbePlan(model.probes(), mesh, fields, sets, loads, findings);
     if (!loads.bedded()) {
       RigidMotions motions = new RigidMotions(mesh);
       supportPlan.describeTo(motions);
@@ -140,6 +142,11 @@ final class ShellProblem {
       throw new IllegalArgumentException("no thread " + name);
     }
     return thread;
+  }
+
+  /** Contacts, in the order of the model. */
+  List<Contact> contacts() {
+    return contacts;
   }
 
   ProbePlan probes() {

@@ -2,6 +2,9 @@ package auricle.analysis;
 
 /** One state of a shell as probes see it, from a linear or a nonlinear solution. */
 interface ShellView {
+  /** Positions of the vertices, then tilts of the directors; not to be changed. */
+  double[] unknowns();
+
   /** Share of the loads that acts. */
   double loadFactor();
 

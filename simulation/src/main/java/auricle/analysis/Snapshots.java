@@ -1,5 +1,6 @@
 package auricle.analysis;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Draws a state of a shell into fields at vertices and triangles. */
@@ -15,29 +16,36 @@ final class Snapshots {
   }
 
   ShellSnapshot of(ShellView view) {
-    int vertices = problem.mesh().vertexCount();
-    List<FieldData> points =
-        List.of(
-            field(
-                "displacement_mm",
-                3,
-                vertices,
-                (v, out, at) -> {
-                  for (int c = 0; c < 3; c++) {
-                    out[at + c] = view.displacement(v, c);
-                  }
-                }),
-            field(
-                "director_change",
-                3,
-                vertices,
-                (v, out, at) -> {
-                  for (int c = 0; c < 3; c++) {
-                    out[at + c] = view.directorChange(v, c);
-                  }
-                }));
     return new ShellSnapshot(
-        problem.mesh().positions(), problem.topology().triangles(), points, cells(view));
+        problem.mesh().positions(), problem.topology().triangles(), points(view), cells(view));
+  }
+
+  private List<FieldData> points(ShellView view) {
+    List<FieldData> points = new ArrayList<>();
+    points.add(vectors("displacement_mm", view::displacement));
+    points.add(vectors("director_change", view::directorChange));
+    if (!problem.contacts().isEmpty()) {
+      double[] forces = new double[view.unknowns().length];
+      problem.contacts().forEach(c -> c.addForces(view.unknowns(), forces));
+      points.add(vectors("contact_force_n", (v, c) -> forces[3 * v + c]));
+    }
+    return points;
+  }
+
+  private interface AtVertex {
+    double value(int vertex, int c);
+  }
+
+  private FieldData vectors(String name, AtVertex at) {
+    return field(
+        name,
+        3,
+        problem.mesh().vertexCount(),
+        (v, out, from) -> {
+          for (int c = 0; c < 3; c++) {
+            out[from + c] = at.value(v, c);
+          }
+        });
   }
 
   private List<FieldData> cells(ShellView view) {

@@ -18,6 +18,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Runs one model and puts its results into a folder, all of them or none. */
@@ -82,20 +84,28 @@ final class ModelRun {
   }
 
   private Provenance provenance() throws IOException {
-    String meshFile = "";
-    String meshHash = "";
+    Provenance.MeshFile mesh = new Provenance.MeshFile("", "");
     if (loaded.model().mesh() instanceof MeshSource.File file) {
-      Path path = Path.of(file.path());
-      meshFile = String.valueOf(path.getFileName());
-      meshHash = Hash.sha256(Files.readAllBytes(path));
+      mesh = hashed(file);
+    }
+    List<Provenance.MeshFile> others = new ArrayList<>();
+    for (MeshSource.File file : loaded.model().otherMeshFiles()) {
+      others.add(hashed(file));
     }
     return new Provenance(
         ProgramVersion.version(),
         loaded.model().title(),
         loaded.name(),
         Hash.sha256(loaded.text().getBytes(StandardCharsets.UTF_8)),
-        meshFile,
-        meshHash);
+        mesh.name(),
+        mesh.sha256(),
+        others);
+  }
+
+  private static Provenance.MeshFile hashed(MeshSource.File file) throws IOException {
+    Path path = Path.of(file.path());
+    return new Provenance.MeshFile(
+        String.valueOf(path.getFileName()), Hash.sha256(Files.readAllBytes(path)));
   }
 
   private BadInputException unwritable(IOException e) {

@@ -37,7 +37,7 @@ final class ContactSearch {
     while (excluded.size() < vertices.length) {
       excluded.add(new HashSet<>());
     }
-    if (surface.moves()) {
+    if (surface.moves() && settings.restExclusion_mm() > 0) {
       BoxHash hash = new BoxHash(boxes(rest, new double[rest.length], settings.restExclusion_mm()));
       for (int place = 0; place < vertices.length; place++) {
         excluded.get(place).addAll(within(place, rest, settings.restExclusion_mm(), hash));

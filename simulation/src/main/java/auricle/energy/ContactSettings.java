@@ -6,7 +6,7 @@ package auricle.energy;
  * @param law contact law
  * @param separation_mm ξ ≥ 0: distance of the mid-surfaces at which the gap is closed
  * @param restExclusion_mm pairs at most this close at rest are neighbours along the sheet and never
- *     touch, ≥ ξ
+ *     touch, ≥ ξ; 0 where the surfaces are not joined: every pair may then touch
  * @param searchMargin_mm how far beyond the activation gap pairs are listed, &gt; 0
  */
 public record ContactSettings(
@@ -15,9 +15,12 @@ public record ContactSettings(
    * @throws IllegalArgumentException if a distance is out of its range
    */
   public ContactSettings {
-    if (!(separation_mm >= 0 && restExclusion_mm >= separation_mm && searchMargin_mm > 0)) {
+    boolean apart = restExclusion_mm == 0;
+    if (!(separation_mm >= 0
+        && (apart || restExclusion_mm >= separation_mm)
+        && searchMargin_mm > 0)) {
       throw new IllegalArgumentException(
-          "separation %s, rest exclusion %s, search margin %s mm; expected 0 ≤ first ≤ second, 0 < third"
+          "separation %s, rest exclusion %s, search margin %s mm; expected 0 ≤ first ≤ second or second 0, 0 < third"
               .formatted(separation_mm, restExclusion_mm, searchMargin_mm));
     }
   }
@@ -35,6 +38,11 @@ public record ContactSettings(
     double neighbours = Math.PI / 2 * reach;
     double margin = Math.min(neighbours - reach, 2 * law.activation_mm());
     return new ContactSettings(law, separation_mm, neighbours, margin);
+  }
+
+  /** For surfaces that are not joined: no pair is left out for being near at rest. */
+  public static ContactSettings apart(BarrierLaw law, double separation_mm) {
+    return new ContactSettings(law, separation_mm, 0, 2 * law.activation_mm());
   }
 
   /** Distance of the mid-surfaces at which contact begins, mm. */

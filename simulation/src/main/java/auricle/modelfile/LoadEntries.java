@@ -3,20 +3,31 @@ package auricle.modelfile;
 import auricle.analysis.Load;
 import auricle.analysis.Selector;
 import auricle.analysis.Triple;
+import auricle.diagnostics.Findings;
 import auricle.yamlfile.Entry;
 
 /** Loads of a model file. */
 final class LoadEntries {
-  private LoadEntries() {}
+  private final ModelFolder folder;
+  private final Findings findings;
 
-  static Load load(Entry item) {
+  /**
+   * @param folder where mesh files are looked for
+   * @param findings gets what the schema cannot say
+   */
+  LoadEntries(ModelFolder folder, Findings findings) {
+    this.folder = folder;
+    this.findings = findings;
+  }
+
+  Load load(Entry item) {
     Entry e = item.only();
     return item.onlyKey().equals("thread")
         ? thread(e)
         : load(item.onlyKey(), e, SelectorEntries.where(e));
   }
 
-  private static Load load(String kind, Entry e, Selector where) {
+  private Load load(String kind, Entry e, Selector where) {
     String at = e.at();
     boolean constant = e.flag("constant");
     return switch (kind) {
@@ -43,16 +54,44 @@ final class LoadEntries {
       case "plane_contact" ->
           new Load.PlaneContact(
               at,
+              e.text("name"),
               where,
               Triples.triple(e.get("point_mm")),
               Triples.direction(e.get("normal")),
               e.number("gap_mm"),
               e.number("pressure_mpa"));
+      case "surface_contact" ->
+          new Load.SurfaceContact(
+              at, e.text("name"), where, partner(e), e.number("gap_mm"), e.number("pressure_mpa"));
       case "foundation" ->
           new Load.Foundation(
               at, where, e.number("normal_mpa_per_mm"), e.number("tangential_mpa_per_mm", 0));
       default -> throw new IllegalStateException("no reader for " + at);
     };
+  }
+
+  private Load.Partner partner(Entry e) {
+    boolean fixed = e.has("fixed_surface");
+    if (fixed == e.has("shell") || (e.has("shift_mm") && !fixed)) {
+      findings.error(
+          e.at(),
+          fixed
+              ? "shell beside fixed_surface"
+              : e.has("shell")
+                  ? "shift_mm without fixed_surface"
+                  : "neither shell nor fixed_surface",
+          "shell: a part of the shell, or fixed_surface: a mesh, which shift_mm may move",
+          "");
+    }
+    if (!fixed) {
+      Entry shell = e.get("shell");
+      return new Load.Partner.Part(
+          shell.at(),
+          e.has("shell") ? SelectorEntries.selector(shell) : new Selector.Everything(e.at()));
+    }
+    Entry surface = e.get("fixed_surface");
+    Triple shift = e.has("shift_mm") ? Triples.triple(e.get("shift_mm")) : new Triple(0, 0, 0);
+    return new Load.Partner.Fixed(surface.at(), MeshEntries.source(surface, folder::path), shift);
   }
 
   private static Load thread(Entry e) {

@@ -43,6 +43,10 @@ final class ProbeEntries {
       case "curvature" -> field(name, e, Probe.Quantity.CURVATURE);
       case "energy" -> new Probe.Energy(at, name);
       case "tension" -> new Probe.Tension(at, name, e.text("thread"));
+      case "contact_force" ->
+          new Probe.ContactForce(
+              at, name, e.text("contact"), e.find("direction").map(Triples::direction));
+      case "contact_gap" -> new Probe.ContactGap(at, name, e.text("contact"));
       case "load_factor" -> new Probe.LoadFactor(at, name);
       default -> throw new IllegalStateException("no reader for " + at);
     };

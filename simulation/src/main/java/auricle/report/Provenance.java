@@ -1,5 +1,7 @@
 package auricle.report;
 
+import java.util.List;
+
 /**
  * What a result was made from.
  *
@@ -9,6 +11,7 @@ package auricle.report;
  * @param modelSha256 hash of its bytes
  * @param meshFile name of the mesh file; empty if the mesh was generated
  * @param meshSha256 hash of its bytes
+ * @param otherMeshes further mesh files: of the rest shape, of surfaces to touch
  */
 public record Provenance(
     String version,
@@ -16,4 +19,14 @@ public record Provenance(
     String modelFile,
     String modelSha256,
     String meshFile,
-    String meshSha256) {}
+    String meshSha256,
+    List<MeshFile> otherMeshes) {
+
+  /**
+   * A mesh file.
+   *
+   * @param name of the file
+   * @param sha256 hash of its bytes
+   */
+  public record MeshFile(String name, String sha256) {}
+}

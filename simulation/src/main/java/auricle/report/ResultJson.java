@@ -45,6 +45,14 @@ public final class ResultJson {
       json.text("mesh_file", from.meshFile());
       json.text("mesh_sha256", from.meshSha256());
     }
+    if (!from.otherMeshes().isEmpty()) {
+      json.objects("other_meshes", from.otherMeshes(), this::otherMesh);
+    }
+  }
+
+  private void otherMesh(Provenance.MeshFile file) {
+    json.text("file", file.name());
+    json.text("sha256", file.sha256());
   }
 
   private void size(AnalysisResult.Size size) {
