@@ -20,12 +20,17 @@ final class AuricleSurface {
 
   /** The section at a place around. */
   Section section(double around) {
-    return new Section(floor, view, new LocalForm(plan, shape, around));
+    return section(plan.at(around));
+  }
+
+  /** The section at a place whose plan form has been read. */
+  Section section(PlanStation station) {
+    return new Section(floor, view, new LocalForm(station, shape, view.size()));
   }
 
   /** A point of the floor, across at most {@link Section#FOOT}. */
   FloorSpot floorSpot(double around, double across) {
-    LocalForm form = new LocalForm(plan, shape, around);
+    LocalForm form = new LocalForm(plan.at(around), shape, view.size());
     double share = across / Section.FOOT;
     return new FloorSpot(view, floor, share * form.footU(), share * form.plain(Form.FOOT_V));
   }

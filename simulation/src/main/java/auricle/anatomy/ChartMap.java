@@ -93,18 +93,40 @@ final class ChartMap {
   SurfaceSpot spot(double around, double across) {
     double w = Math.min(1, Math.max(0, across));
     double a = around - PlanForm.PERIOD * Math.floor(around / PlanForm.PERIOD);
-    SurfaceSpot best = new SurfaceSpot(0, 0, 0);
-    double most = Double.NEGATIVE_INFINITY;
-    int bin = Math.min(BINS - 1, (int) (a / PlanForm.PERIOD * BINS));
-    for (int t : bins.get(bin)) {
-      double[] weights = weights(t, a, w);
+    List<Integer> near = bins.get(Math.min(BINS - 1, (int) (a / PlanForm.PERIOD * BINS)));
+    Best best = new Best();
+    near.stream().filter(t -> spans(t, w)).forEach(t -> best.offer(t, weights(t, a, w)));
+    if (best.most < 0) {
+      near.forEach(t -> best.offer(t, weights(t, a, w)));
+    }
+    return inside(best.spot);
+  }
+
+  /** The triangle that a place lies in, or least far outside. */
+  private static final class Best {
+    private SurfaceSpot spot = new SurfaceSpot(0, 0, 0);
+    private double most = Double.NEGATIVE_INFINITY;
+
+    private void offer(int t, double[] weights) {
       double least = Math.min(weights[0], Math.min(weights[1], weights[2]));
       if (least > most) {
         most = least;
-        best = new SurfaceSpot(t, weights[1], weights[2]);
+        spot = new SurfaceSpot(t, weights[1], weights[2]);
       }
     }
-    return inside(best);
+  }
+
+  /** Whether a place across may lie in a triangle: all but a few need not be looked at closer. */
+  private boolean spans(int t, double across) {
+    double low = 1;
+    double high = 0;
+    for (int i = 0; i < 3; i++) {
+      double w = across(topology.vertex(t, i));
+      low = Math.min(low, w);
+      high = Math.max(high, w);
+    }
+    // chords of the floor's rings pass nearer to the middle than their ends
+    return high <= Section.FOOT || across >= low && across <= high;
   }
 
   private static SurfaceSpot inside(SurfaceSpot spot) {

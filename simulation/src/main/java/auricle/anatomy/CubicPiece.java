@@ -21,7 +21,9 @@ final class CubicPiece implements ProfilePiece {
     startSlope = from.slope();
     for (int i = 0; i < STEPS; i++) {
       double middle = (i + 0.5) / STEPS;
-      lengths[i + 1] = lengths[i] + Math.hypot(slope(out, middle), slope(lateral, middle)) / STEPS;
+      double x = slope(out, middle);
+      double y = slope(lateral, middle);
+      lengths[i + 1] = lengths[i] + Math.sqrt(x * x + y * y) / STEPS;
     }
   }
 

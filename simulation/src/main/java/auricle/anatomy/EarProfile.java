@@ -17,6 +17,7 @@ final class EarProfile {
   private final double foldHalf;
   private final double fold;
   private final double scaphaEnd;
+  private double length;
 
   EarProfile(LocalForm form, ProfilePoint foot) {
     double turn = form.foldTurn();
@@ -75,6 +76,7 @@ final class EarProfile {
 
   private void add(ProfilePiece piece) {
     pieces.add(piece);
+    length += piece.length();
   }
 
   private ProfilePoint last() {
@@ -83,7 +85,7 @@ final class EarProfile {
 
   /** Arc length of the whole profile, mm. */
   double length() {
-    return pieces.stream().mapToDouble(ProfilePiece::length).sum();
+    return length;
   }
 
   /** Arc length from the foot to the start of the turn at the edge of the bowl, mm. */

@@ -21,19 +21,15 @@ final class LateralView {
   LateralView(ShapeParameters shape) {
     across = shape.value(ShapeKnob.WIDTH) / ShapeKnob.WIDTH.normal();
     along = shape.value(ShapeKnob.HEIGHT) / ShapeKnob.HEIGHT.normal();
-    size = size(shape);
+    size = Math.sqrt(across * along);
     double inclination = Math.toRadians(shape.value(ShapeKnob.INCLINATION));
     cos = Math.cos(inclination);
     sin = Math.sin(inclination);
   }
 
-  /** Size of an auricle as a multiple of the normal one. */
-  static double size(ShapeParameters shape) {
-    return Math.sqrt(
-        shape.value(ShapeKnob.WIDTH)
-            / ShapeKnob.WIDTH.normal()
-            * shape.value(ShapeKnob.HEIGHT)
-            / ShapeKnob.HEIGHT.normal());
+  /** Size of the auricle as a multiple of the normal one. */
+  double size() {
+    return size;
   }
 
   /** A vector (u, v, lateral) in the ear frame. */

@@ -11,16 +11,19 @@ final class LocalForm {
   private static final double FRONT_TO = 1.16;
   private static final double FRONT_FADE = 0.07;
   private static final double FRONT_GIVES = 0.8;
-  private final PlanForm form;
+  private final PlanStation station;
   private final ShapeParameters shape;
   private final double size;
   private final double around;
 
-  LocalForm(PlanForm form, ShapeParameters shape, double around) {
-    this.form = form;
+  /**
+   * @param size the auricle's, as a multiple of the normal one
+   */
+  LocalForm(PlanStation station, ShapeParameters shape, double size) {
+    this.station = station;
     this.shape = shape;
-    this.size = LateralView.size(shape);
-    this.around = around;
+    this.size = size;
+    this.around = station.around();
   }
 
   double around() {
@@ -29,7 +32,7 @@ final class LocalForm {
 
   /** A column of the plan form as it stands. */
   double plain(Form column) {
-    return form.value(column, around);
+    return station.value(column);
   }
 
   private double excess(ShapeKnob knob) {

@@ -66,6 +66,11 @@ final class PlanForm {
     return new AkimaSplineInterpolator().interpolate(x, y);
   }
 
+  /** All columns at a place around, -0.5 … 1.75. */
+  PlanStation at(double around) {
+    return new PlanStation(this, around);
+  }
+
   /** A column at a place around, -0.5 … 1.75. */
   double value(Form form, double around) {
     return Objects.requireNonNull(functions.get(form)).value(around);

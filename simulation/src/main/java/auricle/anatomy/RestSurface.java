@@ -16,9 +16,26 @@ public final class RestSurface {
     surface = new AuricleSurface(shape);
   }
 
-  /** The profile at a place around. */
-  public Profile profile(double around) {
-    return new Profile(surface.section(around));
+  /** The profile at a place. */
+  public Profile profile(Place place) {
+    return new Profile(surface.section(place.station));
+  }
+
+  /** A place around at which many shapes are read. */
+  public static final class Place {
+    private final PlanStation station;
+
+    /**
+     * @param around 0 … {@link Chart#frontEnd()}
+     */
+    public Place(double around) {
+      station = PlanForm.shipped().at(around);
+    }
+
+    /** The place around. */
+    public double around() {
+      return station.around();
+    }
   }
 
   /** The line from the middle of the floor to the free edge at one place around. */
