@@ -34,26 +34,30 @@ final class EdgeArcs {
 
   /** Reads directors and edges at u and computes the strain; with slopes, also ∂E/∂(stencil). */
   void measure(EdgeDomain domain, double[] u, Directors directors, boolean slopes) {
-    int n = domain.vertexCount();
-    for (int i = 0; i < n; i++) {
+    read(domain, u, directors, slopes);
+    strain(domain, u);
+    if (slopes) {
+      slopes(domain);
+    }
+  }
+
+  private void read(EdgeDomain domain, double[] u, Directors directors, boolean slopes) {
+    for (int i = 0; i < domain.vertexCount(); i++) {
       if (slopes) {
         directors.derivatives(domain.vertex(i), u, d, Directors.BLOCK * i);
       } else {
         directors.value(domain.vertex(i), u, d, Directors.BLOCK * i);
       }
     }
+  }
+
+  private void strain(EdgeDomain domain, double[] u) {
     for (int a = 0; a < 3; a++) {
       strain[a] = -domain.restStrain(a);
-    }
-    if (slopes) {
-      Arrays.fill(slope, 0);
     }
     int[] stencil = domain.stencil();
     for (int k = 0; k < domain.edgeCount(); k++) {
       measureEdge(domain, k, u, stencil);
-      if (slopes) {
-        addSlope(domain, k);
-      }
     }
   }
 
@@ -73,13 +77,21 @@ final class EdgeArcs {
     }
   }
 
-  private void addSlope(EdgeDomain domain, int k) {
+  private void slopes(EdgeDomain domain) {
     int n = domain.vertexCount();
-    int size = 5 * n;
-    int i = EdgeDomain.EDGE_START[k];
-    int j = EdgeDomain.EDGE_END[k];
-    int bi = Directors.BLOCK * i;
-    int bj = Directors.BLOCK * j;
+    Arrays.fill(slope, 0);
+    for (int k = 0; k < domain.edgeCount(); k++) {
+      slopeOfEdge(k);
+      for (int a = 0; a < 3; a++) {
+        addForce(k, n, domain.strainOfArc(a, k), slope, 5 * n * a);
+      }
+    }
+  }
+
+  /** ∂s² of edge k by its vector and by the tilts of both its directors. */
+  private void slopeOfEdge(int k) {
+    int bi = Directors.BLOCK * EdgeDomain.EDGE_START[k];
+    int bj = Directors.BLOCK * EdgeDomain.EDGE_END[k];
     double fp = (4 * start[k] - end[k]) / 15;
     double fr = (4 * end[k] - start[k]) / 15;
     for (int c = 0; c < 3; c++) {
@@ -89,18 +101,20 @@ final class EdgeArcs {
     byEdge[4] = fp * dot(d, bi + 6, e, 3 * k);
     byEdge[5] = fr * dot(d, bj + 3, e, 3 * k);
     byEdge[6] = fr * dot(d, bj + 6, e, 3 * k);
-    for (int a = 0; a < 3; a++) {
-      double w = domain.strainOfArc(a, k);
-      int row = size * a;
-      for (int c = 0; c < 3; c++) {
-        slope[row + 3 * i + c] -= w * byEdge[c];
-        slope[row + 3 * j + c] += w * byEdge[c];
-      }
-      slope[row + 3 * n + 2 * i] += w * byEdge[3];
-      slope[row + 3 * n + 2 * i + 1] += w * byEdge[4];
-      slope[row + 3 * n + 2 * j] += w * byEdge[5];
-      slope[row + 3 * n + 2 * j + 1] += w * byEdge[6];
+  }
+
+  /** Adds f ∂s² of the edge looked at last to a row of n vertices' places. */
+  private void addForce(int k, int n, double f, double[] out, int row) {
+    int i = EdgeDomain.EDGE_START[k];
+    int j = EdgeDomain.EDGE_END[k];
+    for (int c = 0; c < 3; c++) {
+      out[row + 3 * i + c] -= f * byEdge[c];
+      out[row + 3 * j + c] += f * byEdge[c];
     }
+    out[row + 3 * n + 2 * i] += f * byEdge[3];
+    out[row + 3 * n + 2 * i + 1] += f * byEdge[4];
+    out[row + 3 * n + 2 * j] += f * byEdge[5];
+    out[row + 3 * n + 2 * j + 1] += f * byEdge[6];
   }
 
   /** ½ w E : A : E; keeps w A : E. */
@@ -112,6 +126,19 @@ final class EdgeArcs {
         stress[a] += domain.stiffness(a, b) * strain[b];
       }
       energy += 0.5 * stress[a] * strain[a];
+    }
+    return energy;
+  }
+
+  /** The energy at u with its gradient alone. */
+  double gradient(EdgeDomain domain, double[] u, Directors directors, double[] gradient) {
+    read(domain, u, directors, true);
+    strain(domain, u);
+    double energy = energy(domain);
+    Arrays.fill(gradient, 0, domain.stencil().length, 0);
+    for (int k = 0; k < domain.edgeCount(); k++) {
+      slopeOfEdge(k);
+      addForce(k, domain.vertexCount(), force(domain, k, stress), gradient, 0);
     }
     return energy;
   }
@@ -152,12 +179,17 @@ final class EdgeArcs {
   /** Adds Σ_k (force · C)_k ∂²s²_k to the lower triangle of the domain's Hessian. */
   void addCurving(EdgeDomain domain, double[] force, double[] hessian) {
     for (int k = 0; k < domain.edgeCount(); k++) {
-      double f = 0;
-      for (int a = 0; a < 3; a++) {
-        f += force[a] * domain.strainOfArc(a, k);
-      }
-      addEdgeCurving(domain, k, f, hessian);
+      addEdgeCurving(domain, k, force(domain, k, force), hessian);
     }
+  }
+
+  /** What a stress makes of the squared arc of edge k. */
+  private static double force(EdgeDomain domain, int k, double[] stress) {
+    double f = 0;
+    for (int a = 0; a < 3; a++) {
+      f += stress[a] * domain.strainOfArc(a, k);
+    }
+    return f;
   }
 
   private void addEdgeCurving(EdgeDomain domain, int k, double f, double[] hessian) {

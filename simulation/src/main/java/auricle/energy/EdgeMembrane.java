@@ -64,6 +64,11 @@ public final class EdgeMembrane implements EnergyTerm {
   }
 
   @Override
+  public double gradient(int i, double[] u, double[] gradient) {
+    return EdgeArcs.local().gradient(domains.get(i), u, directors, gradient);
+  }
+
+  @Override
   public double derivatives(int i, double[] u, double[] gradient, double[] hessian) {
     EdgeDomain domain = domains.get(i);
     EdgeArcs arcs = EdgeArcs.local();

@@ -38,6 +38,17 @@ public interface EnergyTerm {
   double derivatives(int i, double[] u, double[] gradient, double[] hessian);
 
   /**
+   * Energy of contribution i with its gradient alone: what {@link #derivatives} gives, for less.
+   *
+   * @param gradient filled with the derivative by each stencil place
+   * @return energy, mJ
+   */
+  default double gradient(int i, double[] u, double[] gradient) {
+    int n = stencil(i).length;
+    return derivatives(i, u, gradient, new double[n * n]);
+  }
+
+  /**
    * Largest fraction t ≥ 0 for which u + t·direction stays inside the domain of this term; positive
    * infinity where there is no limit.
    */

@@ -98,6 +98,15 @@ public final class PlateBending implements EnergyTerm {
   }
 
   @Override
+  public double gradient(int t, double[] u, double[] gradient) {
+    TiltCurvature tilts = TiltCurvature.local();
+    tilts.measure(stencils[t], u, directors, true);
+    double energy = tilts.energy(form, 36 * t, rest, 6 * t);
+    tilts.gradient(gradient);
+    return energy;
+  }
+
+  @Override
   public double derivatives(int t, double[] u, double[] gradient, double[] hessian) {
     TiltCurvature tilts = TiltCurvature.local();
     tilts.measure(stencils[t], u, directors, true);

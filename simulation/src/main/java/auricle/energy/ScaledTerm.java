@@ -1,5 +1,7 @@
 package auricle.energy;
 
+import java.util.Arrays;
+
 /**
  * A term times a factor that may change between solutions: W = f(λ) · W₁, f going linearly with the
  * load factor λ from one value to another. What fades, grows or relaxes as a whole.
@@ -53,9 +55,27 @@ public final class ScaledTerm implements EnergyTerm {
   }
 
   @Override
+  public double gradient(int i, double[] u, double[] gradient) {
+    if (factor == 0) {
+      Arrays.fill(gradient, 0, stencil(i).length, 0);
+      return 0;
+    }
+    double value = term.gradient(i, u, gradient);
+    for (int k = 0; k < stencil(i).length; k++) {
+      gradient[k] *= factor;
+    }
+    return factor * value;
+  }
+
+  @Override
   public double derivatives(int i, double[] u, double[] gradient, double[] hessian) {
-    double value = term.derivatives(i, u, gradient, hessian);
     int n = term.stencil(i).length;
+    if (factor == 0) {
+      Arrays.fill(gradient, 0, n, 0);
+      Arrays.fill(hessian, 0, n * n, 0);
+      return 0;
+    }
+    double value = term.derivatives(i, u, gradient, hessian);
     for (int k = 0; k < n; k++) {
       gradient[k] *= factor;
     }

@@ -196,15 +196,22 @@ final class TiltCurvature {
     return slope;
   }
 
-  /** Overwrites gradient and Hessian with those of the energy measured last. */
-  void addQuadratic(double[] form, int at, double[] gradient, double[] hessian) {
-    multiplyForm(form, at);
+  /** Overwrites the gradient with that of the energy measured last. */
+  void gradient(double[] gradient) {
     for (int r = 0; r < N; r++) {
       double g = 0;
       for (int i = 0; i < 6; i++) {
         g += force[i] * slope[N * i + r];
       }
       gradient[r] = g;
+    }
+  }
+
+  /** Overwrites gradient and Hessian with those of the energy measured last. */
+  void addQuadratic(double[] form, int at, double[] gradient, double[] hessian) {
+    multiplyForm(form, at);
+    gradient(gradient);
+    for (int r = 0; r < N; r++) {
       for (int c = 0; c <= r; c++) {
         double sum = 0;
         for (int i = 0; i < 6; i++) {

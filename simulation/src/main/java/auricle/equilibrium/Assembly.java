@@ -125,7 +125,10 @@ final class Assembly {
       EnergyTerm term = terms.get(t);
       for (int i = 0; i < stencils[t].length; i++) {
         int[] stencil = stencils[t][i];
-        double energy = term.derivatives(i, u, localGradient, localHessian);
+        double energy =
+            hessian == null
+                ? term.gradient(i, u, localGradient)
+                : term.derivatives(i, u, localGradient, localHessian);
         sum += energy;
         energySize += Math.abs(energy);
         for (int a = 0; a < stencil.length; a++) {

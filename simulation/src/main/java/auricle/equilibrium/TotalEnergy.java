@@ -175,6 +175,17 @@ public final class TotalEnergy implements SmoothFunction {
     return carried + energy;
   }
 
+  /**
+   * Value and gradient alone, in the frames and with the partners of the point last settled.
+   *
+   * @param gradient filled, length n
+   */
+  public double gradient(double[] x, double[] gradient) {
+    double energy = assembly.derivatives(trial(x), null);
+    supports.gather(assembly.gradient(), gradient);
+    return carried + energy;
+  }
+
   @Override
   public double largestStep(double[] x, double[] direction) {
     Arrays.fill(along, 0);

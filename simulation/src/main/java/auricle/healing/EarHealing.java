@@ -49,12 +49,12 @@ public final class EarHealing {
     before = measurer.measure(body.auricle().mesh().unknowns());
     parts = new EarParts(body, plan);
     energy = parts.energy();
-    NewtonMinimiser minimiser = new NewtonMinimiser(energy);
+    NearbyRest rest = new NearbyRest(energy, new NewtonMinimiser(energy));
     steps =
         new TimeSteps(
-            energy, minimiser, body.shell().directors(), parts.parts(), 0, settings, monitor);
+            energy, rest, body.shell().directors(), parts.parts(), 0, settings, monitor);
     if (!parts.threads().isEmpty()) {
-      releases.add(new ReleaseTest(energy, minimiser, parts.parts(), parts.threads(), settings));
+      releases.add(new ReleaseTest(energy, rest, parts.parts(), parts.threads(), settings));
     }
   }
 

@@ -4,16 +4,25 @@ import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
 
 /**
- * The motion of the body over the last step in time, continued straight: where the next solution
- * starts, and a measure of how far the motion bends.
+ * The motion of the body over the last step in time: continued, it is where the next solution
+ * starts (straight in time or evenly in its logarithm, as bodies creep, or between, as the last two
+ * steps went); continued straight in time, it is a measure of how far the motion bends.
  */
 final class Motion {
+  /** Earlier than this the logarithm of time is not told from time, s. */
+  private static final double START_S = 1;
+
   private final TotalEnergy energy;
   private final Directors directors;
   private final int coordinates;
   private double[] place;
   private double[] rate = new double[0];
   private double length_s;
+  private double time_s;
+
+  /** 0: goes on evenly in the logarithm of time, 1: evenly in time. */
+  private double straightness = 1;
+
 
   Motion(TotalEnergy energy, Directors directors) {
     this.energy = energy;
@@ -33,15 +42,32 @@ final class Motion {
     return now;
   }
 
-  /** Takes the present state as the end of a step, s. */
-  void learn(double step_s) {
+  /** Takes the present state as the end of a step, s, at a time, s. */
+  void learn(double step_s, double at_s) {
     double[] now = read();
+    double[] before = rate;
     rate = new double[now.length];
     for (int i = 0; i < now.length; i++) {
       rate[i] = (now[i] - place[i]) / step_s;
     }
+    straightness = before.length > 0 ? straightness(before, step_s) : 1;
     place = now;
     length_s = step_s;
+    time_s = at_s;
+  }
+
+  /** Where the step just made lies between an even and a straight continuation of that before. */
+  private double straightness(double[] before, double step_s) {
+    double product = 0;
+    double square = 0;
+    for (int i = 0; i < before.length; i++) {
+      product += rate[i] * before[i];
+      square += before[i] * before[i];
+    }
+    double straight = step_s / length_s;
+    double even = evenly(step_s);
+    double made = square > 0 ? straight * product / square : straight;
+    return Math.max(0, Math.min(1, (made - even) / (straight - even)));
   }
 
   /** Forgets: what comes next does not continue what was before. */
@@ -52,6 +78,17 @@ final class Motion {
 
   /** The free unknowns after a step, s, if the motion went on as it was. */
   double[] continued(double step_s) {
+    double even = evenly(step_s);
+    return ahead(length_s * (even + straightness * (step_s / length_s - even)));
+  }
+
+  /** What a step is of the one before, in the logarithm of time. */
+  private double evenly(double step_s) {
+    double before = Math.log1p(length_s / (START_S + time_s - length_s));
+    return Math.log1p(step_s / (START_S + time_s)) / before;
+  }
+
+  private double[] ahead(double step_s) {
     double[] x = energy.free();
     if (rate.length == 0) {
       return x;

@@ -4,7 +4,6 @@ import auricle.equilibrium.LoadPath;
 import auricle.equilibrium.LoadSteps;
 import auricle.equilibrium.StepMonitor;
 import auricle.equilibrium.TotalEnergy;
-import auricle.numerics.NewtonMinimiser;
 import auricle.numerics.Outcome;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +18,7 @@ final class ReleaseTest {
   private static final double WAIT_S = 3600;
 
   private final TotalEnergy energy;
-  private final NewtonMinimiser minimiser;
+  private final NearbyRest rest;
   private final List<TimePart> parts;
   private final List<SlippingThread> threads;
   private final TimeStepSettings settings;
@@ -27,12 +26,12 @@ final class ReleaseTest {
 
   ReleaseTest(
       TotalEnergy energy,
-      NewtonMinimiser minimiser,
+      NearbyRest rest,
       List<TimePart> parts,
       List<SlippingThread> threads,
       TimeStepSettings settings) {
     this.energy = energy;
-    this.minimiser = minimiser;
+    this.rest = rest;
     this.parts = parts;
     this.threads = threads;
     this.settings = settings;
@@ -68,7 +67,7 @@ final class ReleaseTest {
     threads.forEach(SlippingThread::cut);
     energy.setLoadFactor(0);
     StepMonitor watch = (factor, line) -> monitor.proceed(time_s);
-    LoadPath path = new LoadSteps(energy, minimiser, settings.leading(), watch).run(1);
+    LoadPath path = new LoadSteps(energy, rest.minimiser(), settings.leading(), watch).run(1);
     return path.outcome() == Outcome.CONVERGED && rest(time_s, monitor);
   }
 
@@ -77,8 +76,7 @@ final class ReleaseTest {
     aim(time_s, WAIT_S);
     threads.forEach(SlippingThread::cut);
     energy.setLoadFactor(1);
-    return minimiser
-        .minimise(energy.free(), settings.newton(), line -> monitor.proceed(time_s))
+    return rest.find(energy.free(), settings.newton(), line -> monitor.proceed(time_s))
         .converged();
   }
 

@@ -29,7 +29,7 @@ public final class TimeSteps {
   private final List<TimePart> parts;
   private final TimeStepSettings settings;
   private final TimeMonitor monitor;
-  private final NewtonMinimiser minimiser;
+  private final NearbyRest rest;
   private final Motion motion;
   private final double[] clock = new double[2];
   private final int[] counts = new int[3];
@@ -49,20 +49,20 @@ public final class TimeSteps {
       double start_s,
       TimeStepSettings settings,
       TimeMonitor monitor) {
-    this(energy, new NewtonMinimiser(energy), directors, parts, start_s, settings, monitor);
+    this(energy, new NearbyRest(energy, new NewtonMinimiser(energy)), directors, parts, start_s, settings, monitor);
   }
 
   /** The same with a solver that has this energy's sparse pattern already, or shares it. */
   TimeSteps(
       TotalEnergy energy,
-      NewtonMinimiser minimiser,
+      NearbyRest rest,
       Directors directors,
       List<? extends TimePart> parts,
       double start_s,
       TimeStepSettings settings,
       TimeMonitor monitor) {
     this.energy = energy;
-    this.minimiser = minimiser;
+    this.rest = rest;
     this.parts = List.copyOf(parts);
     this.settings = settings;
     this.monitor = monitor;
@@ -174,7 +174,7 @@ public final class TimeSteps {
 
   private @Nullable TimeResult accept(double next, double length) {
     arrived(next);
-    motion.learn(length);
+    motion.learn(length, next);
     return giveWay();
   }
 
@@ -196,7 +196,7 @@ public final class TimeSteps {
     part.give(energy.unknowns());
     energy.setLoadFactor(0);
     StepMonitor watch = (factor, line) -> monitor.proceed(time());
-    LoadPath path = new LoadSteps(energy, minimiser, settings.leading(), watch).run(1);
+    LoadPath path = new LoadSteps(energy, rest.minimiser(), settings.leading(), watch).run(1);
     path.events().forEach(event -> events.add(new TimeEvent(time(), event.words())));
     counts[2] += path.iterations();
     if (path.outcome() != Outcome.CONVERGED) {
@@ -223,7 +223,7 @@ public final class TimeSteps {
 
   private NewtonResult solve(double[] x) {
     NewtonResult solution =
-        minimiser.minimise(x, settings.newton(), line -> monitor.proceed(clock[0]));
+        rest.find(x, settings.newton(), line -> monitor.proceed(clock[0]));
     counts[2] += solution.iterations().size();
     return solution;
   }

@@ -51,6 +51,11 @@ final class RenewableTerm implements EnergyTerm {
   }
 
   @Override
+  public double gradient(int i, double[] u, double[] gradient) {
+    return term.gradient(i, u, gradient);
+  }
+
+  @Override
   public double derivatives(int i, double[] u, double[] gradient, double[] hessian) {
     return term.derivatives(i, u, gradient, hessian);
   }

@@ -1,5 +1,6 @@
 package auricle.energy;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -37,6 +38,10 @@ public final class EnergyTermContract {
     double[] g = new double[local.length];
     double value = term.derivatives(i, u, g, new double[local.length * local.length]);
     assertEquals(term.value(i, u), value, name(term, i) + ": value alone and with derivatives");
+    double[] alone = new double[local.length];
+    assertEquals(value, term.gradient(i, u, alone), name(term, i) + ": value with gradient alone");
+    double size = Arrays.stream(g).map(Math::abs).max().orElse(0);
+    assertArrayEquals(g, alone, 1e-13 * size, name(term, i) + ": gradient alone");
     DerivativeCheck check =
         new DerivativeCheck(
             (x, gradient, hessian) -> {

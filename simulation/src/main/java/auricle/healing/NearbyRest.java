@@ -1,0 +1,58 @@
+package auricle.healing;
+
+import auricle.equilibrium.TotalEnergy;
+import auricle.numerics.NewtonIteration;
+import auricle.numerics.NewtonMinimiser;
+import auricle.numerics.NewtonMonitor;
+import auricle.numerics.NewtonResult;
+import auricle.numerics.NewtonSettings;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Comes to rest from a start that is near it, as the start of a step in time is: the Hessian is
+ * factorised once, there, and gradients alone lead on ({@link Pursuit}). Where that does not close
+ * in fast, or the Hessian is not positive definite, all is taken back and Newton's method, which
+ * comes through anything, does it instead.
+ */
+final class NearbyRest {
+  private final TotalEnergy energy;
+  private final NewtonMinimiser minimiser;
+
+  NearbyRest(TotalEnergy energy, NewtonMinimiser minimiser) {
+    this.energy = energy;
+    this.minimiser = minimiser;
+  }
+
+  /** The method for the long way. */
+  NewtonMinimiser minimiser() {
+    return minimiser;
+  }
+
+  /**
+   * Comes to rest and leaves the energy there.
+   *
+   * @param x where rest is expected, length n; overwritten. If it is not found from there, it is
+   *     sought from where the energy is.
+   */
+  NewtonResult find(double[] x, NewtonSettings settings, NewtonMonitor monitor) {
+    double[] saved = energy.save();
+    Pursuit pursuit = new Pursuit(energy, minimiser.point(), settings, monitor);
+    NewtonResult near = pursuit.run(x);
+    if (near != null) {
+      return near;
+    }
+    energy.restore(saved);
+    NewtonResult far = minimiser.minimise(energy.free(), settings, monitor);
+    List<NewtonIteration> table = new ArrayList<>(pursuit.table());
+    table.addAll(far.iterations());
+    return new NewtonResult(
+        far.outcome(),
+        far.reason(),
+        far.value(),
+        far.residual(),
+        far.tolerance(),
+        far.negativePivots(),
+        table);
+  }
+}
