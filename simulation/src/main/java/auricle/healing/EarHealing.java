@@ -51,8 +51,7 @@ public final class EarHealing {
     energy = parts.energy();
     NearbyRest rest = new NearbyRest(energy, new NewtonMinimiser(energy));
     steps =
-        new TimeSteps(
-            energy, rest, body.shell().directors(), parts.parts(), 0, settings, monitor);
+        new TimeSteps(energy, rest, body.shell().directors(), parts.parts(), 0, settings, monitor);
     if (!parts.threads().isEmpty()) {
       releases.add(new ReleaseTest(energy, rest, parts.parts(), parts.threads(), settings));
     }

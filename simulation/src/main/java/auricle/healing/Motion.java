@@ -23,7 +23,6 @@ final class Motion {
   /** 0: goes on evenly in the logarithm of time, 1: evenly in time. */
   private double straightness = 1;
 
-
   Motion(TotalEnergy energy, Directors directors) {
     this.energy = energy;
     this.directors = directors;

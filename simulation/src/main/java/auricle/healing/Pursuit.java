@@ -34,8 +34,7 @@ final class Pursuit {
   private double residual;
   private double length;
 
-  Pursuit(
-      TotalEnergy energy, Linearisation point, NewtonSettings settings, NewtonMonitor monitor) {
+  Pursuit(TotalEnergy energy, Linearisation point, NewtonSettings settings, NewtonMonitor monitor) {
     this.energy = energy;
     this.point = point;
     this.settings = settings;
@@ -115,8 +114,7 @@ final class Pursuit {
   }
 
   private boolean atRest() {
-    return residual <= tolerance()
-        && length <= settings.stepTolerance() * energy.extent();
+    return residual <= tolerance() && length <= settings.stepTolerance() * energy.extent();
   }
 
   /** max |v_i| unit_i^power; not a number if one of them is none. */

@@ -76,8 +76,7 @@ final class ReleaseTest {
     aim(time_s, WAIT_S);
     threads.forEach(SlippingThread::cut);
     energy.setLoadFactor(1);
-    return rest.find(energy.free(), settings.newton(), line -> monitor.proceed(time_s))
-        .converged();
+    return rest.find(energy.free(), settings.newton(), line -> monitor.proceed(time_s)).converged();
   }
 
   private void aim(double time_s, double wait_s) {

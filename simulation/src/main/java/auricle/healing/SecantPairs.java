@@ -21,7 +21,10 @@ final class SecantPairs {
     this.inverse = inverse;
   }
 
-  /** Learns that the gradient changed by y over a step s; left aside if the curvature is not positive. */
+  /**
+   * Learns that the gradient changed by y over a step s; left aside if the curvature is not
+   * positive.
+   */
   void learn(double[] s, double[] y) {
     double product = dot(s, y);
     if (product > 0) {

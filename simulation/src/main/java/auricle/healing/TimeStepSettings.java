@@ -26,7 +26,14 @@ public record TimeStepSettings(
     int mostSteps) {
   /** 0.05 mm a step, from 4 s on, at most 6 times the step before, moments to 2 %. */
   public static final TimeStepSettings USUAL =
-      new TimeStepSettings(NewtonSettings.USUAL.withIterations(60).withResidualTolerance(1e-6), 0.05, 4, 1e-3, 6, 0.02, 1000);
+      new TimeStepSettings(
+          NewtonSettings.USUAL.withIterations(60).withResidualTolerance(1e-6),
+          0.05,
+          4,
+          1e-3,
+          6,
+          0.02,
+          1000);
 
   /**
    * @throws IllegalArgumentException if a number is out of its range

@@ -49,7 +49,14 @@ public final class TimeSteps {
       double start_s,
       TimeStepSettings settings,
       TimeMonitor monitor) {
-    this(energy, new NearbyRest(energy, new NewtonMinimiser(energy)), directors, parts, start_s, settings, monitor);
+    this(
+        energy,
+        new NearbyRest(energy, new NewtonMinimiser(energy)),
+        directors,
+        parts,
+        start_s,
+        settings,
+        monitor);
   }
 
   /** The same with a solver that has this energy's sparse pattern already, or shares it. */
@@ -222,8 +229,7 @@ public final class TimeSteps {
   }
 
   private NewtonResult solve(double[] x) {
-    NewtonResult solution =
-        rest.find(x, settings.newton(), line -> monitor.proceed(clock[0]));
+    NewtonResult solution = rest.find(x, settings.newton(), line -> monitor.proceed(clock[0]));
     counts[2] += solution.iterations().size();
     return solution;
   }
