@@ -70,14 +70,16 @@ public final class LiveEar {
    * What every dose of the plan does to every measurement at its end, per unit of the dose, from
    * the stiffness at rest; doses that are tensions are left out.
    *
+   * @param watcher is told of every dose, and may end it
+   * @return none if it was cancelled
    * @throws BadInputException never, since the plan has been run
    * @throws IllegalStateException if the end of the plan is not at rest
    */
-  public List<Reaction> reactions() throws BadInputException {
+  public List<Reaction> reactions(RehearsalWatcher watcher) throws BadInputException {
     if (!result.converged()) {
       throw new IllegalStateException("no reactions: the plan did not come to rest");
     }
-    return new Reactions(run.body(), run.operations()).all();
+    return new Reactions(run.body(), run.operations()).all(watcher);
   }
 
   /** The last whole rehearsal with the time after the operation, as the settings have it. */

@@ -43,11 +43,15 @@ final class Reactions {
     sensitivities = body.sensitivities();
   }
 
-  /** A reaction for every dose but tensions. */
-  List<Reaction> all() throws BadInputException {
+  /** A reaction for every dose but tensions; none if it is cancelled. */
+  List<Reaction> all(RehearsalWatcher watcher) throws BadInputException {
     List<Reaction> reactions = new ArrayList<>();
     for (int i = 0; i < operations.size(); i++) {
+      watcher.progress("reactions of " + operations.get(i).name(), (double) i / operations.size());
       for (Dose dose : operations.get(i).doses()) {
+        if (watcher.cancelled()) {
+          return List.of();
+        }
         if (!tension(operations.get(i), dose)) {
           reactions.add(reaction(i, dose));
         }

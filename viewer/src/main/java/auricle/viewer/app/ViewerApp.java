@@ -29,7 +29,7 @@ public final class ViewerApp extends Application {
       stage.show();
       return;
     }
-    Window opened = new Window(stage, Folder.ofUser(), SimulationRehearser::new);
+    Window opened = new Window(stage, Folder.ofUser(), new SimulationRehearser());
     window = Optional.of(opened);
     opened.open(fileToOpen());
   }

@@ -22,7 +22,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -42,7 +41,6 @@ public final class Window implements AutoCloseable {
   private final Files files;
   private final Workbench bench;
   private final Settings settings;
-  private final Reactions reactions;
   private final FileDialogs dialogs;
   private final Exports exports;
   private final Lessons lessons;
@@ -50,23 +48,22 @@ public final class Window implements AutoCloseable {
   /**
    * @param stage to be shown in
    * @param folder where settings and unsaved work are kept
-   * @param rehearsers make what computes, one a thread
+   * @param rehearser what computes, on a thread of its own
    */
-  public Window(Stage stage, Path folder, Supplier<Rehearser> rehearsers) {
+  public Window(Stage stage, Path folder, Rehearser rehearser) {
     this.stage = stage;
     this.settings = new Settings(folder);
     ScenarioReader reader = ScenarioReader.shipped();
     Desk desk = new Desk(WorkedScenarios.first(reader));
-    Solving solving = new Solving(desk, rehearsers.get(), Platform::runLater);
+    Solving solving = new Solving(desk, rehearser, Platform::runLater);
     this.models =
         new Models(desk, new PlanSteps(desk), solving, new Showing(solving.result()), new Look());
     this.files = new Files(desk, settings, new Recovery(folder), reader);
     this.bench = new Workbench(models);
     this.exports = new Exports(bench, models.showing());
     this.dialogs = new FileDialogs(stage, files, desk, exports);
-    this.reactions = new Reactions(rehearsers.get(), Platform::runLater);
     this.lessons = new Lessons(files, models.showing(), bench::view);
-    bench.addReactions(reactions);
+    bench.addReactions(new Reactions(solving));
     bench.addLessons(lessons);
     bench
         .top()
@@ -179,6 +176,5 @@ public final class Window implements AutoCloseable {
   @Override
   public void close() {
     models.solving().close();
-    reactions.close();
   }
 }

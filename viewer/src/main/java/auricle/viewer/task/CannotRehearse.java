@@ -1,19 +1,20 @@
 package auricle.viewer.task;
 
+import auricle.diagnostics.Finding;
 import java.util.List;
 
-/** An ear or plan that cannot be worked out; says why in sentences. */
+/** An ear or plan that cannot be worked out; says why. */
 public final class CannotRehearse extends Exception {
-  private final transient List<String> reasons;
+  private final transient List<Finding> findings;
 
-  /** For these reasons, a sentence each. */
-  public CannotRehearse(List<String> reasons) {
-    super(String.join("\n", reasons));
-    this.reasons = List.copyOf(reasons);
+  /** For these reasons, with the places that they are about. */
+  public CannotRehearse(List<Finding> findings) {
+    super(String.join("\n", findings.stream().map(Finding::line).toList()));
+    this.findings = List.copyOf(findings);
   }
 
-  /** The reasons, a sentence each. */
-  public List<String> reasons() {
-    return reasons;
+  /** The reasons. */
+  public List<Finding> findings() {
+    return findings;
   }
 }

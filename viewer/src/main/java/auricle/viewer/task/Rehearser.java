@@ -7,6 +7,15 @@ import java.util.Optional;
 /** What computes: the simulation, or a stand-in in tests. Called on a worker's thread only. */
 public interface Rehearser {
   /**
+   * What can be shown of a change at once: the ear before its plan when the ear is new, or the end
+   * of the plan when a tie was turned, followed from where the ear stood.
+   *
+   * @return empty if nothing can be had so soon, or it was cancelled
+   * @throws CannotRehearse if the ear or plan cannot be worked out, with the reasons
+   */
+  Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse;
+
+  /**
    * Works out every step of a plan.
    *
    * @return empty if it was cancelled
@@ -17,8 +26,19 @@ public interface Rehearser {
   /**
    * Adds what becomes of it over a year.
    *
+   * @param samples tissues drawn from their spread for the bands; 0 for none
    * @return empty if it was cancelled
    * @throws CannotRehearse with the reasons
    */
-  Optional<Rehearsed> overAYear(Rehearsed tied, RehearsalWatcher watcher) throws CannotRehearse;
+  Optional<Rehearsed> overAYear(Rehearsed tied, int samples, RehearsalWatcher watcher)
+      throws CannotRehearse;
+
+  /**
+   * Adds what each dose of the plan does to every figure at the end of the operation.
+   *
+   * @return empty if it was cancelled
+   * @throws CannotRehearse with the reasons
+   */
+  Optional<Rehearsed> withReactions(Rehearsed tied, RehearsalWatcher watcher)
+      throws CannotRehearse;
 }

@@ -1,65 +1,98 @@
 package auricle.viewer.task;
 
-import auricle.anatomy.Level;
-import auricle.assessment.Assessment;
-import auricle.assessment.Assessor;
-import auricle.assessment.ThreadLoad;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import auricle.healing.Bands;
 import auricle.healing.Timeline;
 import auricle.material.MaterialTables;
 import auricle.plan.EarCase;
+import auricle.plan.Plan;
 import auricle.rehearsal.LiveEar;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
 import auricle.rehearsal.RehearsalWatcher;
-import auricle.rehearsal.StepResult;
-import auricle.rehearsal.ThreadState;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The simulation itself, with its solved states kept from change to change; for one thread. */
 public final class SimulationRehearser implements Rehearser {
-  private final MaterialTables tables = MaterialTables.shipped();
+  private static final long SEED = 1;
+
+  private Optional<MaterialTables> tables = Optional.empty();
   private Optional<LiveEar> live = Optional.empty();
+  private Optional<Rehearsed> last = Optional.empty();
 
   @Override
-  public Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
-    List<String> wrong =
-        ear.findings("").stream().filter(Finding::isError).map(Finding::line).toList();
+  public Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
+    List<Finding> wrong = ear.findings("").stream().filter(Finding::isError).toList();
     if (!wrong.isEmpty()) {
       throw new CannotRehearse(wrong);
     }
+    return known(ear) ? turned(ear, watcher) : before(ear, watcher);
+  }
+
+  private boolean known(EarCase ear) {
+    return live.map(LiveEar::ear)
+        .filter(e -> e.ear().equals(ear.ear()) && e.tissue().equals(ear.tissue()))
+        .isPresent();
+  }
+
+  private Optional<Rehearsed> before(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
     try {
-      RehearsalResult result = solved(ear, watcher);
-      return result.cancelled() ? Optional.empty() : Optional.of(rehearsed(result));
+      watcher.progress("shaping the ear", 0);
+      tables = tables.or(() -> Optional.of(MaterialTables.shipped()));
+      EarCase untouched = ear.withPlan(Plan.of());
+      LiveEar made =
+          LiveEar.of(untouched, RehearsalSettings.tied(), tables.orElseThrow(), watcher);
+      live = Optional.of(made);
+      last = Optional.empty();
+      return Optional.of(Results.before(ear, made.result()));
     } catch (BadInputException e) {
-      throw new CannotRehearse(e.findings().stream().map(Finding::line).toList());
+      throw new CannotRehearse(e.findings());
     }
   }
 
-  private RehearsalResult solved(EarCase ear, RehearsalWatcher watcher) throws BadInputException {
-    if (live.isPresent()) {
-      return live.get().rerun(ear, watcher);
+  private Optional<Rehearsed> turned(EarCase ear, RehearsalWatcher watcher) {
+    if (last.isEmpty()) {
+      return Optional.empty();
     }
-    LiveEar made = LiveEar.of(ear, RehearsalSettings.tied(), tables, watcher);
-    if (!made.result().cancelled()) {
-      live = Optional.of(made);
-    }
-    return made.result();
+    LiveEar now = live.orElseThrow();
+    return now.turn(ear, watcher)
+        .map(end -> Results.turned(ear, now.result(), last.orElseThrow(), end));
   }
 
   @Override
-  public Optional<Rehearsed> overAYear(Rehearsed tied, RehearsalWatcher watcher) {
-    if (live.isEmpty() || !live.get().ear().equals(tied.ear()) || !tied.converged()) {
+  public Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
+    if (!known(ear)) {
+      atOnce(ear, watcher);
+    }
+    try {
+      RehearsalResult result = live.orElseThrow().rerun(ear, watcher);
+      if (result.cancelled()) {
+        return Optional.empty();
+      }
+      last = Optional.of(Results.steps(result));
+      return last;
+    } catch (BadInputException e) {
+      throw new CannotRehearse(e.findings());
+    }
+  }
+
+  private boolean present(Rehearsed tied) {
+    return tied.converged() && live.filter(l -> l.ear().equals(tied.ear())).isPresent();
+  }
+
+  @Override
+  public Optional<Rehearsed> overAYear(Rehearsed tied, int samples, RehearsalWatcher watcher) {
+    if (!present(tied)) {
       return Optional.empty();
     }
-    RehearsalResult result = live.get().healed(RehearsalSettings.usual(), watcher);
-    Optional<Timeline> line = result.timeline().filter(t -> !t.cancelled());
+    RehearsalSettings usual = RehearsalSettings.usual();
+    RehearsalSettings wanted =
+        new RehearsalSettings(usual.mesh(), true, usual.times_days(), samples, SEED);
+    RehearsalResult result = live.orElseThrow().healed(wanted, watcher);
+    Optional<Timeline> line =
+        result.timeline().filter(t -> !t.cancelled() && !watcher.cancelled());
     return line.map(t -> withYear(tied, result, t));
   }
 
@@ -70,83 +103,22 @@ public final class SimulationRehearser implements Rehearser {
         line.bands().map(Bands::figures).orElse(List.of()).stream()
             .map(b -> new Band(b.days(), b.key(), b.low(), b.high()))
             .toList();
-    return new Rehearsed(
-        tied.ear(),
-        tied.map(),
-        tied.steps(),
-        year.moments(line),
-        bands,
-        tied.cautions(),
-        tied.basis());
+    return tied.with(year.moments(line), bands);
   }
 
-  private static Rehearsed rehearsed(RehearsalResult result) {
-    Surfaces surfaces = new Surfaces(result.auricle(), result.before().shape());
-    List<Moment> steps = new ArrayList<>();
-    for (StepResult step : result.steps()) {
-      steps.add(
-          new Moment(
-              step.label(),
-              0,
-              false,
-              surfaces.of(step.shape()),
-              Surfaces.lines(step.shape()),
-              step.measures(),
-              step.threads(),
-              step.outcome(),
-              Optional.empty()));
+  @Override
+  public Optional<Rehearsed> withReactions(Rehearsed tied, RehearsalWatcher watcher)
+      throws CannotRehearse {
+    if (!present(tied)) {
+      return Optional.empty();
     }
-    ChartMap map = new ChartMap(result.auricle(), steps.get(0).surface());
-    return new Rehearsed(
-        result.ear(), map, steps, List.of(), List.of(), cautions(result), basis(result));
-  }
-
-  /** What the measured ear gives reason to say, and the plan by itself. */
-  private static List<Caution> cautions(RehearsalResult result) {
-    List<ThreadLoad> threads =
-        result.after().threads().stream()
-            .filter(ThreadState::suture)
-            .map(t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
-            .toList();
-    Assessment assessment =
-        Assessor.assess(
-            result.ear(), result.before().measures(), result.after().measures(), threads);
-    List<Caution> cautions = new ArrayList<>();
-    assessment.cautions().forEach(c -> cautions.add(caution(c)));
-    result.ear().findings("").stream()
-        .map(f -> new Caution(sentence(f), f.remedy(), "", List.of()))
-        .forEach(cautions::add);
-    return cautions;
-  }
-
-  private static Caution caution(auricle.assessment.Caution c) {
-    List<Double> levels =
-        Arrays.stream(Level.values())
-            .filter(l -> l.key().equals(c.where()))
-            .map(Level::heightPercent)
-            .toList();
-    String basis = c.limit().source() + " (" + c.limit().confidence() + ")";
-    return new Caution(c.words(), basis, levels.isEmpty() ? c.where() : "", levels);
-  }
-
-  private static String sentence(Finding f) {
-    String found = f.found().isEmpty() ? "" : f.found();
-    String expected = f.expected().isEmpty() ? "" : "; expected " + f.expected();
-    String words = found + expected + ".";
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  private static List<String> basis(RehearsalResult result) {
-    var p = result.provenance();
-    return List.of(
-        String.format(
-            Locale.ROOT,
-            "Mesh %s: %d vertices, %d triangles, %d unknowns; largest residual %.1e N; version %s.",
-            p.mesh(),
-            p.vertices(),
-            p.triangles(),
-            p.unknowns(),
-            p.worstResidual_n(),
-            p.version()));
+    try {
+      List<auricle.rehearsal.Reaction> rates = live.orElseThrow().reactions(watcher);
+      return watcher.cancelled()
+          ? Optional.empty()
+          : Optional.of(tied.with(Doses.reactions(tied.ear().plan(), rates)));
+    } catch (BadInputException e) {
+      throw new CannotRehearse(e.findings());
+    }
   }
 }

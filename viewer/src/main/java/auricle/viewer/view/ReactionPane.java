@@ -1,16 +1,17 @@
 package auricle.viewer.view;
 
+import auricle.measurement.Figure;
 import auricle.viewer.scene.Sheet;
 import auricle.viewer.scene.Sheet.Hold;
 import auricle.viewer.scene.Sheet.Tone;
 import auricle.viewer.task.Reaction;
-import auricle.viewer.viewmodel.Desk;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.PlanSteps;
 import auricle.viewer.viewmodel.Reactions;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** What each dose does to every third. */
@@ -22,8 +23,9 @@ final class ReactionPane extends VBox {
   private final PlanSteps steps;
   private final Look look;
   private final VBox list = new VBox(8);
+  private final Label words = Texts.paragraph("", "hint");
 
-  ReactionPane(Reactions reactions, Desk desk, PlanSteps steps, Look look) {
+  ReactionPane(Reactions reactions, PlanSteps steps, Look look) {
     this.reactions = reactions;
     this.steps = steps;
     this.look = look;
@@ -32,9 +34,7 @@ final class ReactionPane extends VBox {
     Button work = new Button("Work out the reactions of this plan");
     work.setId("work-reactions");
     work.getStyleClass().add("primary");
-    work.setOnAction(e -> reactions.work(desk.document().get().ear()));
-    var words = Texts.paragraph("", "hint");
-    words.textProperty().bind(reactions.words());
+    work.setOnAction(e -> reactions.work());
     getChildren()
         .addAll(
             Texts.paragraph(
@@ -43,23 +43,24 @@ final class ReactionPane extends VBox {
             work,
             words,
             list);
-    reactions.list().addListener((javafx.collections.ListChangeListener<Reaction>) c -> draw());
+    reactions.shown().addListener(o -> draw());
+    draw();
   }
 
   private void draw() {
+    Reactions.Shown shown = reactions.shown().get();
+    words.setText(shown.words());
     list.getChildren().clear();
-    double most = 0.05;
-    for (Reaction r : reactions.list()) {
-      for (int i = 0; i < TONES.size(); i++) {
-        most = Math.max(most, Math.abs(r.changes().get(i)));
-      }
-    }
-    double scale = most;
-    for (Reaction r : reactions.list()) {
+    double most = shown.list().stream().mapToDouble(r -> r.most(Reactions.DISTANCES)).max().orElse(1);
+    for (Reaction r : shown.list()) {
       SheetCanvas canvas = new SheetCanvas(look, 8.6);
-      canvas.show((w, h, em) -> bars(r, scale, w, em), words(r));
+      canvas.show((w, h, em) -> bars(r, most, w, em), words(r));
       canvas.setOnMouseClicked(e -> steps.choose(r.operation()));
       list.getChildren().add(canvas);
+    }
+    if (!shown.idle().isEmpty()) {
+      String names = String.join("; ", shown.idle());
+      list.getChildren().add(Texts.paragraph("Move nothing here: " + names + ".", "hint"));
     }
   }
 
@@ -82,7 +83,7 @@ final class ReactionPane extends VBox {
     sheet.line(zero, 1.4 * em, zero, 6.8 * em, Tone.GRID, 1.2);
     for (int i = 0; i < TONES.size(); i++) {
       double y = (2.1 + 1.35 * i) * em;
-      double change = r.changes().get(i);
+      double change = r.of(Reactions.DISTANCES.get(i));
       sheet.words(0, y, LEVELS.get(i), TONES.get(i), 0.95, true, Hold.LEFT);
       double x = zero + per * change;
       sheet.box(
@@ -96,22 +97,15 @@ final class ReactionPane extends VBox {
     }
     String angles =
         "fold angle, upper "
-            + number(r.changes().get(4))
+            + number(r.of(Figure.FOLD_ANGLE_UPPER))
             + "°; helical show "
-            + number(r.changes().get(5))
+            + number(r.of(Figure.HELICAL_SHOW_UPPER))
             + " mm";
-    sheet.words(
-        0,
-        7.5 * em,
-        r.converged() ? angles : "not at rest: do not use",
-        r.converged() ? Tone.FAINT : Tone.CAUTION,
-        0.9,
-        false,
-        Hold.LEFT);
+    sheet.words(0, 7.5 * em, angles, Tone.FAINT, 0.9, false, Hold.LEFT);
     return sheet;
   }
 
   private static String number(double v) {
-    return String.format(Locale.ROOT, "%+.2f", v).replace('-', '−');
+    return Double.isNaN(v) ? "–" : String.format(Locale.ROOT, "%+.2f", v).replace('-', '−');
   }
 }

@@ -62,16 +62,20 @@ final class StateChip extends VBox {
     return label;
   }
 
-  private static String words(Work work, boolean shownRests) {
+  private String words(Work work, boolean shownRests) {
     return switch (work.state()) {
-      case READY -> "Nothing worked out yet";
-      case SOLVING -> "Solving: " + work.words();
-      case AT_REST -> shownRests ? "At rest: all forces balanced" : "This moment is not at rest";
-      case NOT_AT_REST ->
-          shownRests ? "At rest here, but not at every step" : "Not at rest: no balance was found";
-      case STOPPED -> "Stopped: the picture is older than the plan";
+      case AT_REST -> shownRests ? work.words() : "This moment is not at rest";
+      case NOT_AT_REST -> shownRests ? "At rest here, but not at every step" : work.words();
       case REFUSED -> "This plan cannot be worked out; the picture is older";
+      case SOLVING ->
+          current() ? work.words() : "This step is of the plan before; working out the new one …";
+      default -> work.words();
     };
+  }
+
+  private boolean current() {
+    var result = showing.result().get();
+    return showing.moment().get().map(m -> result.map(r -> r.current(m)).orElse(true)).orElse(true);
   }
 
   private String moment(auricle.viewer.task.Moment m) {

@@ -79,7 +79,7 @@ public final class Workbench extends StackPane {
 
   /** Adds what each dose does. */
   public void addReactions(Reactions reactions) {
-    addTab("Reactions", new ReactionPane(reactions, models.desk(), models.steps(), models.look()));
+    addTab("Reactions", new ReactionPane(reactions, models.steps(), models.look()));
   }
 
   /** Adds lessons. */

@@ -1,26 +1,20 @@
 package auricle.viewer.viewmodel;
 
 import auricle.plan.EarCase;
-import auricle.rehearsal.RehearsalWatcher;
-import auricle.viewer.task.CannotRehearse;
 import auricle.viewer.task.LatestWins;
 import auricle.viewer.task.Rehearsed;
 import auricle.viewer.task.Rehearser;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.function.BooleanSupplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
- * Works out the ear on the desk whenever it changes, off the screen's thread: first the operation
- * itself, then the year after it. The latest change wins.
+ * Works out the ear on the desk whenever it changes, off the screen's thread: what can be had at
+ * once, then every step of the plan, then the year after it. The latest change wins.
  */
 public final class Solving implements AutoCloseable {
-  /** A run that is overtaken may go on for so long, so that a turned control shows its effect. */
-  private static final long PATIENCE_MS = 400;
-
+  private final Desk desk;
   private final Rehearser rehearser;
   private final Executor screen;
   private final LatestWins queue = new LatestWins("rehearsal");
@@ -29,11 +23,21 @@ public final class Solving implements AutoCloseable {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private volatile Optional<EarCase> wanted = Optional.empty();
 
+  /** What is worked out only when it is asked for, because it takes longer. */
+  public sealed interface Extra {
+    /** What each dose does at the end of the plan. */
+    record Reactions() implements Extra {}
+
+    /** The spread over a year by so many samples of tissue. */
+    record Spread(int samples) implements Extra {}
+  }
+
   /**
    * @param desk whose ear is worked out
    * @param screen runs what changes properties
    */
   public Solving(Desk desk, Rehearser rehearser, Executor screen) {
+    this.desk = desk;
     this.rehearser = rehearser;
     this.screen = screen;
     desk.document().addListener((o, was, now) -> follow(now.ear()));
@@ -50,11 +54,13 @@ public final class Solving implements AutoCloseable {
     return result.getReadOnlyProperty();
   }
 
-  /** Ends what is being done; the last result stays and is said to be older than the plan. */
+  /** Ends what is being done; what is shown stays, and is said to be what it is. */
   public void cancel() {
+    Optional<EarCase> ear = wanted;
     wanted = Optional.empty();
     queue.submit(overtaken -> {});
-    work.set(Work.stopped());
+    boolean present = result.get().map(Rehearsed::ear).equals(ear);
+    work.set(Work.stopped(present ? result.get() : Optional.empty()));
   }
 
   /** Works the ear out again. */
@@ -63,31 +69,23 @@ public final class Solving implements AutoCloseable {
     follow(ear);
   }
 
-  private void follow(EarCase ear) {
-    if (wanted.filter(ear::equals).isPresent()) {
-      return;
-    }
-    wanted = Optional.of(ear);
-    work.set(Work.solving("working out the ear", 0));
-    queue.submit(overtaken -> run(ear, overtaken));
+  /** Works something out that takes longer, for the ear on the desk. */
+  public void ask(Extra extra) {
+    begin(desk.document().get().ear(), Optional.of(extra));
   }
 
-  private void run(EarCase ear, BooleanSupplier overtaken) {
-    long start = System.nanoTime();
-    BooleanSupplier late =
-        () -> overtaken.getAsBoolean() && System.nanoTime() - start > PATIENCE_MS * 1_000_000;
-    try {
-      Optional<Rehearsed> tied = rehearser.tied(ear, watcher(ear, late));
-      tied.ifPresent(r -> show(r, !r.ear().plan().enabled().isEmpty()));
-      if (tied.isPresent() && !overtaken.getAsBoolean()) {
-        Optional<Rehearsed> year = rehearser.overAYear(tied.orElseThrow(), watcher(ear, overtaken));
-        year.ifPresentOrElse(r -> show(r, false), () -> tell(ear, Work.of(tied.orElseThrow())));
-      }
-    } catch (CannotRehearse e) {
-      tell(ear, Work.refused(e.reasons()));
-    } catch (RuntimeException e) {
-      tell(ear, Work.refused(List.of("The program made an error of its own: " + e + ".")));
+  private void follow(EarCase ear) {
+    if (wanted.filter(ear::equals).isEmpty()) {
+      begin(ear, Optional.empty());
     }
+  }
+
+  private void begin(EarCase ear, Optional<Extra> extra) {
+    wanted = Optional.of(ear);
+    Optional<Rehearsed> known = result.get().filter(r -> r.ear().equals(ear));
+    work.set(Work.solving("working out the ear", 0, known));
+    Pass pass = new Pass(rehearser, ear, extra, this::show, this::tell);
+    queue.submit(overtaken -> pass.run(known, () -> overtaken.getAsBoolean() || wanted.isEmpty()));
   }
 
   private void show(Rehearsed r, boolean more) {
@@ -95,7 +93,7 @@ public final class Solving implements AutoCloseable {
         () -> {
           result.set(Optional.of(r));
           if (wanted.filter(r.ear()::equals).isPresent()) {
-            work.set(more && r.converged() ? Work.solving("working out the year", 0) : Work.of(r));
+            work.set(more ? Work.solving("", 0, result.get()) : Work.of(r));
           }
         });
   }
@@ -107,20 +105,6 @@ public final class Solving implements AutoCloseable {
             work.set(state);
           }
         });
-  }
-
-  private RehearsalWatcher watcher(EarCase ear, BooleanSupplier overtaken) {
-    return new RehearsalWatcher() {
-      @Override
-      public void progress(String words, double share) {
-        tell(ear, Work.solving(words, share));
-      }
-
-      @Override
-      public boolean cancelled() {
-        return overtaken.getAsBoolean() || wanted.isEmpty();
-      }
-    };
   }
 
   /** Waits until everything is worked out; for tests and scripts. */

@@ -1,53 +1,98 @@
 package auricle.viewer.viewmodel;
 
-import auricle.viewer.task.Moment;
+import auricle.diagnostics.Finding;
 import auricle.viewer.task.Rehearsed;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is being done, and whether the picture is that of a state of rest.
  *
  * @param state in short
- * @param words a sentence for the user
- * @param share of the work that is done, 0 to 1
+ * @param words a sentence for the user: what the picture is, and what is being worked out
+ * @param share of the work that is done, 0 to 1; 0 if it is not known
  * @param reasons sentences on what is wrong, if anything is
+ * @param findings the same with the places that they are about, where they have one
  */
-public record Work(State state, String words, double share, List<String> reasons) {
+public record Work(
+    State state, String words, double share, List<String> reasons, List<Finding> findings) {
   /** Where the work stands. */
   public enum State {
     /** Nothing was asked yet. */
     READY,
-    /** The picture is older than the plan; a newer one is being worked out. */
+    /** Something of the plan is still being worked out. */
     SOLVING,
     /** The picture is a state of rest of the plan. */
     AT_REST,
     /** The solver found no state of rest. */
     NOT_AT_REST,
-    /** The user stopped it; the picture is older than the plan. */
+    /** The user stopped it. */
     STOPPED,
     /** The plan cannot be worked out. */
     REFUSED
   }
 
-  /** Keeps its own copy. */
+  /** Keeps its own copies. */
   public Work {
     reasons = List.copyOf(reasons);
+    findings = List.copyOf(findings);
+  }
+
+  private static Work plain(State state, String words, double share, List<String> reasons) {
+    return new Work(state, words, share, reasons, List.of());
   }
 
   static Work ready() {
-    return new Work(State.READY, "nothing worked out yet", 0, List.of());
+    return plain(State.READY, "Nothing worked out yet", 0, List.of());
   }
 
-  static Work solving(String words, double share) {
-    return new Work(State.SOLVING, words, share, List.of());
+  /**
+   * Work under way.
+   *
+   * @param doing in words; empty for what follows by itself
+   * @param shown what there is of this very plan; empty if the picture is of an older one
+   */
+  static Work solving(String doing, double share, Optional<Rehearsed> shown) {
+    String what =
+        shown.map(Work::sofar).orElse("Working out the plan; the picture is of the one before");
+    String now = doing.isEmpty() ? " …" : ": " + doing + " …";
+    return plain(State.SOLVING, what + now, share < 1 ? share : 0, List.of());
   }
 
-  static Work stopped() {
-    return new Work(State.STOPPED, "stopped: the picture is older than the plan", 0, List.of());
+  private static String sofar(Rehearsed r) {
+    return switch (r.reach()) {
+      case BEFORE -> "Before the plan; working out its steps";
+      case END -> "Tied, at rest; working out the steps between";
+      case STEPS -> "Tied, at rest; working out the year";
+      case YEAR -> "Tied and over a year, at rest; working out more";
+    };
   }
 
-  static Work refused(List<String> reasons) {
-    return new Work(State.REFUSED, "cannot be worked out", 0, reasons);
+  /** Ended by the user; what is there of this very plan, if anything. */
+  static Work stopped(Optional<Rehearsed> shown) {
+    String words =
+        shown
+            .map(r -> "Stopped; shown is " + (r.converged() ? "" : "not at rest: ") + reached(r))
+            .orElse("Stopped: the picture is older than the plan");
+    return plain(State.STOPPED, words, 0, List.of());
+  }
+
+  private static String reached(Rehearsed r) {
+    return switch (r.reach()) {
+      case BEFORE -> "the ear before the plan";
+      case END -> "the end of the plan";
+      case STEPS -> "the plan without the year";
+      case YEAR -> "the plan and the year";
+    };
+  }
+
+  static Work refused(List<Finding> findings) {
+    List<String> lines = findings.stream().map(Finding::line).toList();
+    return new Work(State.REFUSED, "Cannot be worked out", 0, lines, findings);
+  }
+
+  static Work broken(String words) {
+    return plain(State.REFUSED, "Cannot be worked out", 0, List.of(words));
   }
 
   /** The end of a run. */
@@ -58,16 +103,11 @@ public record Work(State state, String words, double share, List<String> reasons
             .map(m -> upper(m.label()) + ": " + m.outcome().words())
             .toList();
     return open.isEmpty()
-        ? new Work(State.AT_REST, "at rest: every force is balanced", 1, List.of())
-        : new Work(State.NOT_AT_REST, "not at rest: no balance was found", 1, open);
+        ? plain(State.AT_REST, "At rest: every force is balanced", 1, List.of())
+        : plain(State.NOT_AT_REST, "Not at rest: no balance was found", 1, open);
   }
 
   private static String upper(String words) {
     return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-  }
-
-  /** Whether a moment of the result may be shown as one of rest. */
-  static boolean rest(Moment moment) {
-    return moment.outcome().converged();
   }
 }

@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Supplier;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
@@ -37,8 +36,8 @@ public final class GuidePictures extends Application {
     folder = Files.createDirectories(Path.of(arguments.get(0)));
     width = arguments.size() > 1 ? Integer.parseInt(arguments.get(1)) : width;
     height = arguments.size() > 2 ? Integer.parseInt(arguments.get(2)) : height;
-    Supplier<Rehearser> rehearser =
-        Boolean.getBoolean("auricle.stand.in") ? StandInRehearser::new : SimulationRehearser::new;
+    Rehearser rehearser =
+        Boolean.getBoolean("auricle.stand.in") ? new StandInRehearser() : new SimulationRehearser();
     Window opened = new Window(stage, Files.createTempDirectory("auricle"), rehearser);
     window = Optional.of(opened);
     opened.open(Optional.empty());

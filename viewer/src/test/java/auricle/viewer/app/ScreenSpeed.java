@@ -1,144 +1,198 @@
 package auricle.viewer.app;
 
-import auricle.viewer.scene.ClinicalView;
-import auricle.viewer.scene.Orbit;
+import auricle.viewer.task.Rehearsed;
+import auricle.viewer.task.Rehearsed.Reach;
 import auricle.viewer.task.SimulationRehearser;
 import auricle.viewer.viewmodel.Models;
+import auricle.viewer.viewmodel.StandInRehearser;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
-import javafx.animation.AnimationTimer;
+import java.util.function.Predicate;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /**
- * A script that measures the viewer: frames a second while the ear is turned, time from a change of
- * a dose to the picture of its result, memory over many changes. The argument is the file that the
- * figures are written to.
+ * A script that measures the viewer in about two minutes: from start to the first ear, frames a
+ * second while the ear is turned, from a change of a dose to its picture, memory over many changes.
+ * The first argument is the file that the figures are written to; any others name the parts to
+ * measure: {@code frames}, {@code edits}, {@code stand-in}.
  */
 public final class ScreenSpeed extends Application {
-  private static final int EDITS = 40;
-  private static final double TURN_S = 8;
+  private static final double TURN_S = 6;
+  private static final int TIE_EDITS = 30;
+  private static final int DEPTH_EDITS = 6;
+  private static final int STAND_IN_EDITS = 1000;
 
+  private final StringBuilder report = new StringBuilder();
+  private Optional<Stage> stage = Optional.empty();
   private Optional<Window> window = Optional.empty();
 
   @Override
-  public void start(Stage stage) throws IOException {
-    Window opened =
-        new Window(stage, Files.createTempDirectory("auricle"), SimulationRehearser::new);
-    window = Optional.of(opened);
-    opened.open(Optional.empty());
-    opened.bench().closeWelcome();
+  public void start(Stage shown) throws IOException {
+    stage = Optional.of(shown);
+    open(new Window(shown, Files.createTempDirectory("auricle"), new SimulationRehearser()));
     Thread script = new Thread(this::script, "script");
     script.setDaemon(true);
     script.start();
   }
 
+  private void open(Window opened) {
+    window = Optional.of(opened);
+    opened.open(Optional.empty());
+    opened.bench().closeWelcome();
+    size(1280, 800);
+  }
+
+  private void size(int width, int height) {
+    stage.orElseThrow().setWidth(width);
+    stage.orElseThrow().setHeight(height);
+  }
+
   private void script() {
     try {
-      Models m = window.orElseThrow().models();
-      await(m);
-      double frames = frames();
-      List<Double> edits = new ArrayList<>();
-      for (int i = 0; i < EDITS; i++) {
-        edits.add(edit(m, i));
+      begun();
+      if (asked("frames")) {
+        frames();
       }
-      double[] sorted = edits.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-      System.gc();
-      Runtime r = Runtime.getRuntime();
-      Files.writeString(
-          Path.of(getParameters().getUnnamed().get(0)),
-          String.format(
-              Locale.ROOT,
-              "frames a second while turning: %.1f%nedit to picture, ms: median %.0f, 90 %% %.0f, of %d%nheap after, MB: %.0f%n",
-              frames,
-              sorted[EDITS / 2],
-              sorted[EDITS * 9 / 10],
-              EDITS,
-              (r.totalMemory() - r.freeMemory()) / 1e6));
+      if (asked("edits")) {
+        edits();
+      }
+      if (asked("stand-in")) {
+        standIn();
+      }
     } catch (InterruptedException | IOException e) {
       Thread.currentThread().interrupt();
+    } finally {
+      Platform.runLater(Platform::exit);
     }
-    Platform.runLater(Platform::exit);
   }
 
-  private static void await(Models m) throws InterruptedException {
-    m.solving().settle(TimeUnit.SECONDS.toMillis(180));
-    Thread.sleep(500);
+  private boolean asked(String part) {
+    List<String> named = getParameters().getUnnamed();
+    return named.size() < 2 || named.contains(part);
   }
 
-  private double frames() throws InterruptedException {
-    AtomicInteger frames = new AtomicInteger();
-    CountDownLatch done = new CountDownLatch(1);
-    Orbit from = Orbit.at(ClinicalView.THREE_QUARTER);
-    Platform.runLater(
-        () ->
-            new AnimationTimer() {
-              private long start = -1;
+  /** Adds a line; the file has all lines so far, should the run be ended. */
+  private void line(String pattern, Object... values) {
+    report.append(String.format(Locale.ROOT, pattern, values)).append('\n');
+    try {
+      Files.writeString(Path.of(getParameters().getUnnamed().get(0)), report);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
-              @Override
-              public void handle(long now) {
-                start = start < 0 ? now : start;
-                double seconds = (now - start) / 1e9;
-                window.orElseThrow().bench().look(from.turned(40 * seconds, 0));
-                frames.incrementAndGet();
-                if (seconds > TURN_S) {
-                  stop();
-                  done.countDown();
-                }
-              }
-            }.start());
-    done.await();
-    return frames.get() / TURN_S;
+  private static double sinceStart_s() {
+    return (System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime()) / 1e3;
+  }
+
+  private void begun() throws InterruptedException {
+    until(r -> true);
+    line("from start of Java to an ear on the screen: %.1f s", sinceStart_s());
+    until(r -> r.reach() == Reach.STEPS || r.reach() == Reach.YEAR);
+    line("to every step of the plan: %.1f s", sinceStart_s());
+    until(r -> r.reach() == Reach.YEAR);
+    line("to the year after it: %.1f s", sinceStart_s());
+  }
+
+  private void frames() throws InterruptedException {
+    int[][] sizes = {{1280, 800}, {2560, 1440}};
+    for (int[] s : sizes) {
+      OnScreen.run(() -> size(s[0], s[1]));
+      Thread.sleep(1500);
+      long cpu = OnScreen.cpu_ms();
+      double rate = OnScreen.framesWhileTurning(window.orElseThrow().bench(), TURN_S);
+      double each = (OnScreen.cpu_ms() - cpu) / (rate * TURN_S);
+      line(
+          "frames a second while turning, window %d x %d: %.1f; processor %.0f ms a frame, all threads",
+          s[0], s[1], rate, each);
+    }
+    OnScreen.run(() -> size(1280, 800));
+  }
+
+  /** Changes of a tie while it is being turned, then of a depth, each with time to rest. */
+  private void edits() throws InterruptedException {
+    Models m = models();
+    double heap = OnScreen.heap_mb();
+    line("a tie, picture of its end: %s", times(TIE_EDITS, i -> turn(m, "gap_mm", gap(i)), 300));
+    m.solving().settle(60_000);
+    OnScreen.run(() -> m.steps().choose("score the fold"));
+    String depth = times(DEPTH_EDITS, i -> turn(m, "depth_fraction", 0.4 + 0.01 * (i + 1)), 3000);
+    line("a depth, picture of the first that comes: %s", depth);
+    m.solving().settle(60_000);
+    line("heap, MB: %.0f before, %.0f after these", heap, OnScreen.heap_mb());
+  }
+
+  private static double gap(int i) {
+    return 5.5 + 0.05 * (i % 10 + 1);
+  }
+
+  private Models models() {
+    return window.orElseThrow().models();
+  }
+
+  private interface Edit {
+    double ms(int i) throws InterruptedException;
+  }
+
+  private static String times(int count, Edit edit, long pause_ms) throws InterruptedException {
+    double[] ms = new double[count];
+    long cpu = OnScreen.cpu_ms();
+    long busy = 0;
+    for (int i = 0; i < count; i++) {
+      long from = OnScreen.cpu_ms();
+      ms[i] = edit.ms(i);
+      busy += OnScreen.cpu_ms() - from;
+      Thread.sleep(pause_ms);
+    }
+    Arrays.sort(ms);
+    return String.format(
+        Locale.ROOT,
+        "median %.0f ms, 90 %% %.0f ms, of %d; processor %d ms each, %d ms with what follows",
+        ms[count / 2],
+        ms[count * 9 / 10],
+        count,
+        busy / count,
+        (OnScreen.cpu_ms() - cpu) / count);
   }
 
   /** Milliseconds from turning a dose until a frame with its result has been drawn. */
-  private double edit(Models m, int i) throws InterruptedException {
-    CountDownLatch done = new CountDownLatch(1);
-    long[] start = new long[1];
-    Platform.runLater(
+  private double turn(Models m, String key, double value) throws InterruptedException {
+    long start = System.nanoTime();
+    OnScreen.run(
         () -> {
-          start[0] = System.nanoTime();
-          double gap = 5.5 + 0.05 * (i % 10 + 1);
-          m.steps().turn("gap_mm", gap);
+          m.steps().turn(key, value);
           m.steps().endTurn();
-          drawn(m, gap, done);
         });
-    done.await(60, TimeUnit.SECONDS);
-    double ms = (System.nanoTime() - start[0]) / 1e6;
-    m.solving().settle(60_000);
-    return ms;
+    until(r -> r.ear().equals(m.desk().document().get().ear()));
+    return (System.nanoTime() - start) / 1e6;
   }
 
-  private static void drawn(Models m, double gap, CountDownLatch done) {
-    new AnimationTimer() {
-      private int after;
+  private void until(Predicate<Rehearsed> there) throws InterruptedException {
+    Models m = models();
+    OnScreen.drawn(() -> m.showing().result().get().filter(there).isPresent());
+  }
 
-      @Override
-      public void handle(long now) {
-        boolean there =
-            m.showing()
-                .result()
-                .get()
-                .map(r -> r.ear().plan().operations().get(m.steps().chosen().get()))
-                .map(o -> o.dose("gap_mm").value() == gap)
-                .orElse(false);
-        after = there ? after + 1 : 0;
-        if (after == 2) {
-          stop();
-          done.countDown();
-        }
-      }
-    }.start();
+  private void standIn() throws InterruptedException, IOException {
+    Path folder = Files.createTempDirectory("auricle");
+    OnScreen.run(() -> window.orElseThrow().close());
+    OnScreen.run(() -> open(new Window(stage.orElseThrow(), folder, new StandInRehearser())));
+    Models m = models();
+    m.solving().settle(20_000);
+    int part = STAND_IN_EDITS / 4;
+    for (int k = 0; k < 4; k++) {
+      double before = OnScreen.heap_mb();
+      String t = times(part, i -> turn(m, "gap_mm", gap(i)), 0);
+      line("with a stand-in for the solver: %s; heap %.1f to %.1f MB", t, before, OnScreen.heap_mb());
+    }
   }
 
   @Override
@@ -153,7 +207,7 @@ public final class ScreenSpeed extends Application {
     /** The file for the figures. */
     public static void main(String[] arguments) {
       System.setProperty("prism.forceGPU", "true");
-      Application.launch(ScreenSpeed.class, Arrays.copyOf(arguments, 1));
+      Application.launch(ScreenSpeed.class, arguments);
     }
   }
 }

@@ -47,7 +47,7 @@ class WindowTest {
   @Start
   void start(Stage stage) throws IOException {
     folder = Files.createTempDirectory("auricle-window");
-    window = new Window(stage, folder, StandInRehearser::new);
+    window = new Window(stage, folder, new StandInRehearser());
     models = window.models();
     window.open(Optional.empty());
     stage.setWidth(1280);

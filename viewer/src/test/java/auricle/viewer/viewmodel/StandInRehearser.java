@@ -1,11 +1,16 @@
 package auricle.viewer.viewmodel;
 
+import auricle.anatomy.Level;
 import auricle.measurement.Evenness;
+import auricle.measurement.Figure;
 import auricle.measurement.HelicalShow;
 import auricle.measurement.Measures;
+import auricle.plan.Dose;
 import auricle.plan.EarCase;
 import auricle.plan.FoldSuture;
 import auricle.plan.Operation;
+import auricle.plan.Plan;
+import auricle.plan.Target;
 import auricle.rehearsal.Position;
 import auricle.rehearsal.RehearsalWatcher;
 import auricle.rehearsal.StepOutcome;
@@ -13,10 +18,13 @@ import auricle.rehearsal.ThreadState;
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Spot;
 import auricle.viewer.scene.StandInEar;
+import auricle.viewer.task.Band;
 import auricle.viewer.task.Caution;
 import auricle.viewer.task.EarMap;
 import auricle.viewer.task.Moment;
+import auricle.viewer.task.Reaction;
 import auricle.viewer.task.Rehearsed;
+import auricle.viewer.task.Rehearsed.Reach;
 import auricle.viewer.task.Rehearser;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +37,7 @@ public final class StandInRehearser implements Rehearser {
   private static final int AROUND = 40;
 
   private boolean converges = true;
+  private Optional<EarCase> last = Optional.empty();
 
   /** Whether the states it gives are at rest. */
   public void converges(boolean yes) {
@@ -36,7 +45,31 @@ public final class StandInRehearser implements Rehearser {
   }
 
   @Override
+  public Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) {
+    boolean known = last.filter(e -> e.ear().equals(ear.ear())).isPresent();
+    int before = last.map(e -> e.plan().enabled().size()).orElse(0);
+    boolean turned = known && before == ear.plan().enabled().size();
+    if (known && !turned) {
+      return Optional.empty();
+    }
+    Rehearsed all = tied(turned ? ear : ear.withPlan(Plan.of()), watcher).orElseThrow();
+    Reach reach = turned ? Reach.END : Reach.BEFORE;
+    return Optional.of(
+        new Rehearsed(
+            ear,
+            reach,
+            all.map(),
+            all.steps(),
+            List.of(),
+            List.of(),
+            List.of(),
+            all.cautions(),
+            all.basis()));
+  }
+
+  @Override
   public Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher) {
+    last = Optional.of(ear);
     List<Moment> steps = new ArrayList<>();
     steps.add(moment("before", 0, false, 0, List.of()));
     double back = 0;
@@ -71,11 +104,19 @@ public final class StandInRehearser implements Rehearser {
             List.of(50.0));
     return Optional.of(
         new Rehearsed(
-            ear, map(), steps, List.of(), List.of(), List.of(caution), List.of("stand-in")));
+            ear,
+            Reach.STEPS,
+            map(),
+            steps,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(caution),
+            List.of("stand-in")));
   }
 
   @Override
-  public Optional<Rehearsed> overAYear(Rehearsed r, RehearsalWatcher watcher) {
+  public Optional<Rehearsed> overAYear(Rehearsed r, int samples, RehearsalWatcher watcher) {
     double back = 1 - r.tied().measures().helixMastoidUpper_mm() / 20;
     List<Moment> times = new ArrayList<>();
     double[] days = {1, 7, 30, 91, 182, 365};
@@ -83,8 +124,41 @@ public final class StandInRehearser implements Rehearser {
     for (int i = 0; i < days.length; i++) {
       times.add(moment(words[i], days[i], true, back * (1 - 0.03 * i), r.tied().threads()));
     }
-    return Optional.of(
-        new Rehearsed(r.ear(), r.map(), r.steps(), times, List.of(), r.cautions(), r.basis()));
+    for (int i = 1; i <= samples; i++) {
+      watcher.progress("tissue sample " + i + " of " + samples, 1);
+    }
+    return watcher.cancelled()
+        ? Optional.empty()
+        : Optional.of(r.with(times, samples == 0 ? List.of() : bands(times)));
+  }
+
+  private static List<Band> bands(List<Moment> times) {
+    List<Band> bands = new ArrayList<>();
+    for (Moment m : times) {
+      for (Level level : Level.values()) {
+        double now = Balance.distance(level).applyAsDouble(m.measures());
+        bands.add(new Band(m.days(), Target.key(level), now - 1, now + 2));
+      }
+    }
+    return bands;
+  }
+
+  @Override
+  public Optional<Rehearsed> withReactions(Rehearsed r, RehearsalWatcher watcher) {
+    List<Reaction> found = new ArrayList<>();
+    for (Operation o : r.ear().plan().enabled()) {
+      for (Dose d : o.doses()) {
+        double strength = o instanceof FoldSuture ? 0.1 : 0.0001;
+        found.add(
+            new Reaction(
+                o.name(),
+                d.key(),
+                d.label(),
+                "+" + d.step() + " " + d.unit(),
+                Map.of(Figure.HELIX_MASTOID_UPPER, -strength, Figure.LOBULE_MASTOID, strength)));
+      }
+    }
+    return Optional.of(r.with(found));
   }
 
   private Moment moment(

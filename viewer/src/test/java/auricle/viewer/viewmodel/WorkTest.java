@@ -15,6 +15,8 @@ import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Spot;
 import auricle.viewer.task.EarMap.OnTriangle;
 import auricle.viewer.task.Rehearsed;
+import auricle.viewer.task.Rehearsed.Reach;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -130,6 +132,77 @@ class WorkTest {
       steps.add(Kind.SKIN_STRIP);
       assertTrue(solving.settle(20_000));
       assertEquals("12 months", showing.moment().get().orElseThrow().label());
+    }
+  }
+
+  @Test
+  void aTurnIsShownAtItsEndFirstThenAtEveryStepThenOverTheYear() throws InterruptedException {
+    List<String> seen = new ArrayList<>();
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      solving.result().addListener((o, was, now) -> seen.add(now.orElseThrow().reach().name()));
+      solving.work().addListener((o, was, now) -> seen.add(now.words()));
+      steps.turn("tension_n", 0.9);
+      assertTrue(solving.settle(20_000));
+    }
+    assertEquals(
+        List.of(
+            "Working out the plan; the picture is of the one before: working out the ear …",
+            "END",
+            "Tied, at rest; working out the steps between …",
+            "STEPS",
+            "Tied, at rest; working out the year …",
+            "YEAR",
+            "At rest: every force is balanced"),
+        seen);
+  }
+
+  @Test
+  void stepsBetweenAreNotSaidToBeOfAPlanWhoseEndAloneWasFollowed() throws InterruptedException {
+    List<Boolean> current = new ArrayList<>();
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      solving.result()
+          .addListener(
+              (o, was, now) ->
+                  now.filter(r -> r.reach() == Reach.END)
+                      .ifPresent(r -> r.steps().forEach(m -> current.add(r.current(m)))));
+      steps.turn("tension_n", 0.9);
+      assertTrue(solving.settle(20_000));
+    }
+    assertEquals(List.of(true, false, true), current);
+  }
+
+  @Test
+  void reactionsAreWorkedOutWhenAskedForAndGoneWithTheNextChange() throws InterruptedException {
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      Reactions reactions = new Reactions(solving);
+      assertTrue(solving.settle(20_000));
+      assertTrue(reactions.shown().get().list().isEmpty());
+      reactions.work();
+      assertTrue(solving.settle(20_000));
+      Reactions.Shown shown = reactions.shown().get();
+      assertTrue(shown.list().stream().allMatch(r -> r.operation().equals("upper suture")));
+      assertTrue(shown.idle().stream().allMatch(w -> w.startsWith("scoring: ")));
+      assertEquals(Reach.YEAR, solving.result().get().orElseThrow().reach());
+      steps.turn("tension_n", 0.9);
+      assertTrue(solving.settle(20_000));
+      assertTrue(reactions.shown().get().list().isEmpty());
+    }
+  }
+
+  @Test
+  void theSpreadIsWorkedOutWhenAskedFor() throws InterruptedException {
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      assertTrue(solving.result().get().orElseThrow().bands().isEmpty());
+      List<String> words = new ArrayList<>();
+      solving.work().addListener((o, was, now) -> words.add(now.words()));
+      solving.ask(new Solving.Extra.Spread(20));
+      assertTrue(solving.settle(20_000));
+      assertFalse(solving.result().get().orElseThrow().bands().isEmpty());
+      assertTrue(words.stream().anyMatch(w -> w.contains("tissue sample 20 of 20")));
+      assertEquals(Work.State.AT_REST, solving.work().get().state());
     }
   }
 

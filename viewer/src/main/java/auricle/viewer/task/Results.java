@@ -1,0 +1,138 @@
+package auricle.viewer.task;
+
+import auricle.anatomy.Level;
+import auricle.assessment.Assessment;
+import auricle.assessment.Assessor;
+import auricle.assessment.ThreadLoad;
+import auricle.diagnostics.Finding;
+import auricle.plan.EarCase;
+import auricle.rehearsal.RehearsalResult;
+import auricle.rehearsal.StepResult;
+import auricle.rehearsal.ThreadState;
+import auricle.viewer.task.Rehearsed.Reach;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Results of the simulation as what is shown. */
+final class Results {
+  private Results() {}
+
+  /** The ear before a plan that has not been worked out yet. */
+  static Rehearsed before(EarCase ear, RehearsalResult untouched) {
+    Rehearsed r = steps(untouched);
+    return new Rehearsed(
+        ear,
+        Reach.BEFORE,
+        r.map(),
+        r.steps(),
+        List.of(),
+        List.of(),
+        List.of(),
+        said(ear),
+        r.basis());
+  }
+
+  /** The end of a plan one of whose ties was turned; the steps between are those before the turn. */
+  static Rehearsed turned(EarCase ear, RehearsalResult from, Rehearsed last, StepResult end) {
+    Surfaces surfaces = new Surfaces(from.auricle(), from.before().shape());
+    List<Moment> steps = new ArrayList<>(last.steps());
+    steps.set(steps.size() - 1, moment(last.tied().label(), end, surfaces));
+    return new Rehearsed(
+        ear,
+        Reach.END,
+        last.map(),
+        steps,
+        List.of(),
+        List.of(),
+        List.of(),
+        cautions(ear, from.before(), end),
+        last.basis());
+  }
+
+  /** Every step of a plan. */
+  static Rehearsed steps(RehearsalResult result) {
+    Surfaces surfaces = new Surfaces(result.auricle(), result.before().shape());
+    List<Moment> steps = new ArrayList<>();
+    for (StepResult step : result.steps()) {
+      steps.add(moment(step.label(), step, surfaces));
+    }
+    ChartMap map = new ChartMap(result.auricle(), steps.get(0).surface());
+    return new Rehearsed(
+        result.ear(),
+        Reach.STEPS,
+        map,
+        steps,
+        List.of(),
+        List.of(),
+        List.of(),
+        cautions(result.ear(), result.before(), result.after()),
+        basis(result));
+  }
+
+  private static Moment moment(String label, StepResult step, Surfaces surfaces) {
+    return new Moment(
+        label,
+        0,
+        false,
+        surfaces.of(step.shape()),
+        Surfaces.lines(step.shape()),
+        step.measures(),
+        step.threads(),
+        step.outcome(),
+        Optional.empty());
+  }
+
+  /** What the measured ear gives reason to say, and the plan by itself. */
+  private static List<Caution> cautions(EarCase ear, StepResult before, StepResult after) {
+    List<ThreadLoad> threads =
+        after.threads().stream()
+            .filter(ThreadState::suture)
+            .map(t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
+            .toList();
+    Assessment assessment = Assessor.assess(ear, before.measures(), after.measures(), threads);
+    List<Caution> cautions = new ArrayList<>();
+    assessment.cautions().forEach(c -> cautions.add(caution(c)));
+    cautions.addAll(said(ear));
+    return cautions;
+  }
+
+  private static List<Caution> said(EarCase ear) {
+    return ear.findings("").stream()
+        .map(f -> new Caution(sentence(f), f.remedy(), "", List.of()))
+        .toList();
+  }
+
+  private static Caution caution(auricle.assessment.Caution c) {
+    List<Double> levels =
+        Arrays.stream(Level.values())
+            .filter(l -> l.key().equals(c.where()))
+            .map(Level::heightPercent)
+            .toList();
+    String basis = c.limit().source() + " (" + c.limit().confidence() + ")";
+    return new Caution(c.words(), basis, levels.isEmpty() ? c.where() : "", levels);
+  }
+
+  private static String sentence(Finding f) {
+    String found = f.found().isEmpty() ? "" : f.found();
+    String expected = f.expected().isEmpty() ? "" : "; expected " + f.expected();
+    String words = found + expected + ".";
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  private static List<String> basis(RehearsalResult result) {
+    var p = result.provenance();
+    return List.of(
+        String.format(
+            Locale.ROOT,
+            "Mesh %s: %d vertices, %d triangles, %d unknowns; largest residual %.1e N; version %s.",
+            p.mesh(),
+            p.vertices(),
+            p.triangles(),
+            p.unknowns(),
+            p.worstResidual_n(),
+            p.version()));
+  }
+}

@@ -1,0 +1,115 @@
+package auricle.viewer.viewmodel;
+
+import auricle.plan.EarCase;
+import auricle.rehearsal.RehearsalWatcher;
+import auricle.viewer.task.CannotRehearse;
+import auricle.viewer.task.Rehearsed;
+import auricle.viewer.task.Rehearsed.Reach;
+import auricle.viewer.task.Rehearser;
+import auricle.viewer.viewmodel.Solving.Extra;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.BooleanSupplier;
+
+/** One ear worked out from what is shown first to what takes longest; on a worker's thread. */
+final class Pass {
+  /** A run that is overtaken may go on for so long, so that a turned control shows its effect. */
+  private static final long PATIENCE_MS = 400;
+
+  private final Rehearser rehearser;
+  private final EarCase ear;
+  private final Optional<Extra> extra;
+  private final BiConsumer<Rehearsed, Boolean> show;
+  private final BiConsumer<EarCase, Work> tell;
+
+  /**
+   * @param extra what is asked for beside steps and year
+   * @param show is given each result, and whether more is to come
+   * @param tell is told how the work stands
+   */
+  Pass(
+      Rehearser rehearser,
+      EarCase ear,
+      Optional<Extra> extra,
+      BiConsumer<Rehearsed, Boolean> show,
+      BiConsumer<EarCase, Work> tell) {
+    this.rehearser = rehearser;
+    this.ear = ear;
+    this.extra = extra;
+    this.show = show;
+    this.tell = tell;
+  }
+
+  /** Works out what is not known yet. */
+  void run(Optional<Rehearsed> known, BooleanSupplier overtaken) {
+    try {
+      Optional<Rehearsed> steps = known.filter(r -> extra.isPresent() && wholePlan(r));
+      if (steps.isEmpty()) {
+        steps = plan(overtaken);
+      }
+      if (steps.isPresent() && !overtaken.getAsBoolean()) {
+        afterwards(steps.orElseThrow(), overtaken);
+      }
+    } catch (CannotRehearse e) {
+      tell.accept(ear, Work.refused(e.findings()));
+    } catch (RuntimeException e) {
+      tell.accept(ear, Work.broken("The program made an error of its own: " + e + "."));
+    }
+  }
+
+  private static boolean wholePlan(Rehearsed r) {
+    return r.reach() == Reach.STEPS || r.reach() == Reach.YEAR;
+  }
+
+  private Optional<Rehearsed> plan(BooleanSupplier overtaken) throws CannotRehearse {
+    long start = System.nanoTime();
+    BooleanSupplier late =
+        () -> overtaken.getAsBoolean() && System.nanoTime() - start > PATIENCE_MS * 1_000_000;
+    Optional<Rehearsed> first = rehearser.atOnce(ear, watcher(Optional.empty(), late));
+    first.ifPresent(r -> show.accept(r, true));
+    BooleanSupplier enough = first.isPresent() ? overtaken : late;
+    Optional<Rehearsed> steps = rehearser.tied(ear, watcher(first, enough));
+    steps.ifPresent(r -> show.accept(r, hasMore(r)));
+    return steps;
+  }
+
+  private static boolean hasMore(Rehearsed r) {
+    return r.converged() && !r.ear().plan().enabled().isEmpty();
+  }
+
+  private void afterwards(Rehearsed steps, BooleanSupplier overtaken) throws CannotRehearse {
+    Rehearsed present = steps;
+    if (extra.orElse(null) instanceof Extra.Reactions && hasMore(steps)) {
+      RehearsalWatcher watcher = watcher(Optional.of(steps), overtaken);
+      present = rehearser.withReactions(steps, watcher).orElse(steps);
+      show.accept(present, present.reach() == Reach.STEPS);
+    }
+    int samples = extra.orElse(null) instanceof Extra.Spread s ? s.samples() : 0;
+    if (hasMore(present) && (samples > 0 || present.reach() == Reach.STEPS)) {
+      year(present, samples, overtaken);
+    }
+  }
+
+  private void year(Rehearsed present, int samples, BooleanSupplier overtaken)
+      throws CannotRehearse {
+    RehearsalWatcher watcher = watcher(Optional.of(present), overtaken);
+    rehearser
+        .overAYear(present, samples, watcher)
+        .ifPresentOrElse(r -> show.accept(r, false), () -> tell.accept(ear, Work.of(present)));
+  }
+
+  private RehearsalWatcher watcher(Optional<Rehearsed> shown, BooleanSupplier enough) {
+    return new RehearsalWatcher() {
+      @Override
+      public void progress(String words, double share) {
+        tell.accept(ear, Work.solving(words, share, shown));
+      }
+
+      @Override
+      public boolean cancelled() {
+        return enough.getAsBoolean();
+      }
+    };
+  }
+}
