@@ -37,7 +37,10 @@ class ReactionsTest {
         LiveEar.of(
             ear(9), RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);
     Reaction reaction =
-        live.reactions(RehearsalWatcher.SILENT).stream().filter(r -> r.dose().equals("gap_mm")).findFirst().orElseThrow();
+        live.reactions(RehearsalWatcher.SILENT).stream()
+            .filter(r -> r.dose().equals("gap_mm"))
+            .findFirst()
+            .orElseThrow();
     double more = upper(live.rerun(ear(9 + STEP_MM), RehearsalWatcher.SILENT));
     double less = upper(live.rerun(ear(9 - STEP_MM), RehearsalWatcher.SILENT));
     Check.within(

@@ -15,7 +15,9 @@ import java.util.Optional;
 final class Doses {
   private Doses() {}
 
-  /** The reactions of a plan's doses, in its order; rates of doses it does not have are left out. */
+  /**
+   * The reactions of a plan's doses, in its order; rates of doses it does not have are left out.
+   */
   static List<Reaction> reactions(Plan plan, List<auricle.rehearsal.Reaction> rates) {
     List<Reaction> found = new ArrayList<>();
     for (auricle.rehearsal.Reaction rate : rates) {
@@ -23,7 +25,8 @@ final class Doses {
           .ifPresent(
               d ->
                   found.add(
-                      new Reaction(rate.operation(), d.key(), d.label(), per(d), changes(rate, d))));
+                      new Reaction(
+                          rate.operation(), d.key(), d.label(), per(d), changes(rate, d))));
     }
     return found;
   }

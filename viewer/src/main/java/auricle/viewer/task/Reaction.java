@@ -28,6 +28,10 @@ public record Reaction(
 
   /** The greatest change of these figures, + or −, in their units. */
   public double most(List<Figure> figures) {
-    return figures.stream().mapToDouble(f -> Math.abs(of(f))).filter(Double::isFinite).max().orElse(0);
+    return figures.stream()
+        .mapToDouble(f -> Math.abs(of(f)))
+        .filter(Double::isFinite)
+        .max()
+        .orElse(0);
   }
 }

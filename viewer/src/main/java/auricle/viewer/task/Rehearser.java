@@ -39,6 +39,5 @@ public interface Rehearser {
    * @return empty if it was cancelled
    * @throws CannotRehearse with the reasons
    */
-  Optional<Rehearsed> withReactions(Rehearsed tied, RehearsalWatcher watcher)
-      throws CannotRehearse;
+  Optional<Rehearsed> withReactions(Rehearsed tied, RehearsalWatcher watcher) throws CannotRehearse;
 }

@@ -42,8 +42,7 @@ public final class SimulationRehearser implements Rehearser {
       watcher.progress("shaping the ear", 0);
       tables = tables.or(() -> Optional.of(MaterialTables.shipped()));
       EarCase untouched = ear.withPlan(Plan.of());
-      LiveEar made =
-          LiveEar.of(untouched, RehearsalSettings.tied(), tables.orElseThrow(), watcher);
+      LiveEar made = LiveEar.of(untouched, RehearsalSettings.tied(), tables.orElseThrow(), watcher);
       live = Optional.of(made);
       last = Optional.empty();
       return Optional.of(Results.before(ear, made.result()));
@@ -91,8 +90,7 @@ public final class SimulationRehearser implements Rehearser {
     RehearsalSettings wanted =
         new RehearsalSettings(usual.mesh(), true, usual.times_days(), samples, SEED);
     RehearsalResult result = live.orElseThrow().healed(wanted, watcher);
-    Optional<Timeline> line =
-        result.timeline().filter(t -> !t.cancelled() && !watcher.cancelled());
+    Optional<Timeline> line = result.timeline().filter(t -> !t.cancelled() && !watcher.cancelled());
     return line.map(t -> withYear(tied, result, t));
   }
 

@@ -51,7 +51,8 @@ final class ReactionPane extends VBox {
     Reactions.Shown shown = reactions.shown().get();
     words.setText(shown.words());
     list.getChildren().clear();
-    double most = shown.list().stream().mapToDouble(r -> r.most(Reactions.DISTANCES)).max().orElse(1);
+    double most =
+        shown.list().stream().mapToDouble(r -> r.most(Reactions.DISTANCES)).max().orElse(1);
     for (Reaction r : shown.list()) {
       SheetCanvas canvas = new SheetCanvas(look, 8.6);
       canvas.show((w, h, em) -> bars(r, most, w, em), words(r));

@@ -7,7 +7,6 @@ import auricle.viewer.task.Rehearsed;
 import auricle.viewer.task.Rehearsed.Reach;
 import auricle.viewer.task.Rehearser;
 import auricle.viewer.viewmodel.Solving.Extra;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;

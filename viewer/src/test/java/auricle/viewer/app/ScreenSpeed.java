@@ -191,7 +191,9 @@ public final class ScreenSpeed extends Application {
     for (int k = 0; k < 4; k++) {
       double before = OnScreen.heap_mb();
       String t = times(part, i -> turn(m, "gap_mm", gap(i)), 0);
-      line("with a stand-in for the solver: %s; heap %.1f to %.1f MB", t, before, OnScreen.heap_mb());
+      line(
+          "with a stand-in for the solver: %s; heap %.1f to %.1f MB",
+          t, before, OnScreen.heap_mb());
     }
   }
 

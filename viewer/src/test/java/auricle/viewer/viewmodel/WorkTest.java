@@ -162,7 +162,8 @@ class WorkTest {
     List<Boolean> current = new ArrayList<>();
     try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
       assertTrue(solving.settle(20_000));
-      solving.result()
+      solving
+          .result()
           .addListener(
               (o, was, now) ->
                   now.filter(r -> r.reach() == Reach.END)
