@@ -143,29 +143,86 @@ final class EdgeArcs {
     return energy;
   }
 
-  /** Overwrites gradient and Hessian with those of the energy measured last. */
-  void derivatives(EdgeDomain domain, double[] gradient, double[] hessian) {
+  /** Overwrites the gradient with that of the energy measured last. */
+  void gradient(EdgeDomain domain, double[] gradient) {
+    int size = domain.stencil().length;
+    for (int r = 0; r < size; r++) {
+      gradient[r] =
+          stress[0] * slope[r] + stress[1] * slope[size + r] + stress[2] * slope[2 * size + r];
+    }
+  }
+
+  /** Overwrites the lower triangle of the Hessian with ∂Eᵀ A ∂E. */
+  void material(EdgeDomain domain, double[] hessian) {
     int size = domain.stencil().length;
     for (int a = 0; a < 3; a++) {
+      double w0 = domain.stiffness(a, 0);
+      double w1 = domain.stiffness(a, 1);
+      double w2 = domain.stiffness(a, 2);
       for (int c = 0; c < size; c++) {
-        product[size * a + c] =
-            domain.stiffness(a, 0) * slope[c]
-                + domain.stiffness(a, 1) * slope[size + c]
-                + domain.stiffness(a, 2) * slope[2 * size + c];
+        product[size * a + c] = w0 * slope[c] + w1 * slope[size + c] + w2 * slope[2 * size + c];
       }
     }
     for (int r = 0; r < size; r++) {
       double s0 = slope[r];
       double s1 = slope[size + r];
       double s2 = slope[2 * size + r];
-      gradient[r] = stress[0] * s0 + stress[1] * s1 + stress[2] * s2;
       for (int c = 0; c <= r; c++) {
         hessian[size * r + c] =
             s0 * product[c] + s1 * product[size + c] + s2 * product[2 * size + c];
       }
     }
+  }
+
+  /** Takes the stress of a strain for {@link #addCurving(EdgeDomain, double[])}. */
+  void expect(EdgeDomain domain, double[] expected, int at) {
+    for (int a = 0; a < 3; a++) {
+      stress[a] = 0;
+      for (int b = 0; b < 3; b++) {
+        stress[a] += domain.stiffness(a, b) * expected[at + b];
+      }
+    }
+  }
+
+  /** Completes the Hessian by Σ stress · ∂²E. */
+  void addCurving(EdgeDomain domain, double[] hessian) {
     addCurving(domain, stress, hessian);
-    mirror(hessian, size);
+    mirror(hessian, domain.stencil().length);
+  }
+
+  /** Strain E(from) + ∂E (to − from), three numbers; both in the same frames. */
+  void foresee(
+      EdgeDomain domain, double[] from, double[] to, Directors directors, double[] out, int at) {
+    read(domain, from, directors, true);
+    strain(domain, from);
+    System.arraycopy(strain, 0, out, at, 3);
+    for (int k = 0; k < domain.edgeCount(); k++) {
+      slopeOfEdge(k);
+      double change = change(domain, k, from, to);
+      for (int a = 0; a < 3; a++) {
+        out[at + a] += domain.strainOfArc(a, k) * change;
+      }
+    }
+  }
+
+  /** ∂s² (to − from) of the edge looked at last. */
+  private double change(EdgeDomain domain, int k, double[] from, double[] to) {
+    int[] stencil = domain.stencil();
+    int n = domain.vertexCount();
+    int i = EdgeDomain.EDGE_START[k];
+    int j = EdgeDomain.EDGE_END[k];
+    double sum = 0;
+    for (int c = 0; c < 3; c++) {
+      int start = stencil[3 * i + c];
+      int end = stencil[3 * j + c];
+      sum += byEdge[c] * (to[end] - from[end] - to[start] + from[start]);
+    }
+    for (int w = 0; w < 2; w++) {
+      int start = stencil[3 * n + 2 * i + w];
+      int end = stencil[3 * n + 2 * j + w];
+      sum += byEdge[3 + w] * (to[start] - from[start]) + byEdge[5 + w] * (to[end] - from[end]);
+    }
+    return sum;
   }
 
   static void mirror(double[] hessian, int size) {

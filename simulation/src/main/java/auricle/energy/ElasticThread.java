@@ -33,6 +33,7 @@ public final class ElasticThread implements EnergyTerm {
   private final boolean closed;
   private final double axialStiffness;
   private double loadFactor = 1;
+  private double foreseen = Double.NaN;
   private ThreadLaw law = new ThreadLaw.ConstantPull(0);
   private DoubleFunction<ThreadLaw> lawAt = lambda -> new ThreadLaw.ConstantPull(0);
 
@@ -188,10 +189,11 @@ public final class ElasticThread implements EnergyTerm {
     int n = 3 * p.length;
     double length = length(u);
     double tension = law.tension(length);
+    double turned = Double.isNaN(foreseen) ? tension : foreseen;
     double[] g = new double[n];
     double[] h = new double[n * n];
     for (int s = 0; s < segments(p.length); s++) {
-      addSegment(s, (s + 1) % p.length, p, tension, g, h);
+      addSegment(s, (s + 1) % p.length, p, turned, g, h);
     }
     double stiffness = law.stiffness(length);
     for (int r = 0; r < n; r++) {
@@ -204,6 +206,22 @@ public final class ElasticThread implements EnergyTerm {
     }
     points.pullBack(u, g, h, gradient, hessian);
     return law.energy(length);
+  }
+
+  /** Tension T(from) + T' ∂L (to − from), never below zero. */
+  @Override
+  public void foresee(double[] from, double[] to) {
+    double[][] p = points.positions(from);
+    double[][] q = points.positions(to);
+    double longer = 0;
+    for (int s = 0; s < segments(p.length); s++) {
+      int e = (s + 1) % p.length;
+      double[] r = Vectors.subtract(p[e], p[s]);
+      double[] change = Vectors.subtract(Vectors.subtract(q[e], q[s]), r);
+      longer += Vectors.dot(r, change) / segment(r);
+    }
+    double length = length(from);
+    foreseen = Math.max(0, law.tension(length) + law.stiffness(length) * longer);
   }
 
   /** Adds one segment's ∂L/∂p to g and T ∂²L/∂p² to h, with ∂²ℓ/∂r² = (I − r rᵀ/ℓ²)/ℓ. */

@@ -70,6 +70,18 @@ public interface EnergyTerm {
   default void update(double[] u) {}
 
   /**
+   * Called between iterations, before the frames of the tilts are laid anew, when a step has led
+   * from one place to another: a term may take the forces that its linearisation at the first
+   * expects at the second, and let its Hessian turn those instead of the forces that are there, up
+   * to the next call. Both agree where the step was short; value and gradient are always those that
+   * are there.
+   *
+   * @param from unknowns at the last linearisation
+   * @param to unknowns at the next one, in the frames of the first
+   */
+  default void foresee(double[] from, double[] to) {}
+
+  /**
    * Sets the load factor λ (0 at the start of a load step's path, 1 at its end) for all evaluations
    * that follow; 1 until it is called. Loads and tightening threads go with it, other terms do not
    * care. Never called within an iteration.

@@ -17,13 +17,14 @@ import auricle.mesh.Topology;
  * <p>Since the curvature is linear in z, W = ½ (z − z̄)ᵀ Q (z − z̄) with a constant 6 x 6 matrix Q,
  * made once. Stencil: x, y, z of corners 0, 1, 2, then w1, w2 of their directors (15 places).
  * Positive curvature: convex towards the normal. Membrane energy and coupling are terms of their
- * own.
+ * own. {@link auricle.material.BendingStop Stops} act on the mean curvature of a triangle.
  */
 public final class PlateBending implements EnergyTerm {
   private final Directors directors;
   private final int[][] stencils;
   private final double[] rest;
   private final double[] form;
+  private final StoppedBending[] stops;
   private final RestShape start;
   private final RestShape grown;
 
@@ -43,6 +44,7 @@ public final class PlateBending implements EnergyTerm {
     this.stencils = new int[n][];
     this.rest = new double[6 * n];
     this.form = new double[36 * n];
+    this.stops = new StoppedBending[n];
     for (int t = 0; t < n; t++) {
       stencils[t] = TiltCurvature.stencil(topology, directors.unknowns(), t);
       PlateShape plate = grown.plate(t);
@@ -50,6 +52,7 @@ public final class PlateBending implements EnergyTerm {
       for (int g = 0; g < 3; g++) {
         addForm(TiltCurvature.atEdgeMiddle(plate, g), section, plate.area() / 3, 36 * t);
       }
+      stops[t] = StoppedBending.of(plate, t, sections);
     }
     setLoadFactor(1);
   }
@@ -94,7 +97,8 @@ public final class PlateBending implements EnergyTerm {
   public double value(int t, double[] u) {
     TiltCurvature tilts = TiltCurvature.local();
     tilts.measure(stencils[t], u, directors, false);
-    return tilts.energy(form, 36 * t, rest, 6 * t);
+    double energy = tilts.energy(form, 36 * t, rest, 6 * t);
+    return energy + stops[t].add(tilts, rest, 6 * t);
   }
 
   @Override
@@ -102,6 +106,7 @@ public final class PlateBending implements EnergyTerm {
     TiltCurvature tilts = TiltCurvature.local();
     tilts.measure(stencils[t], u, directors, true);
     double energy = tilts.energy(form, 36 * t, rest, 6 * t);
+    energy += stops[t].add(tilts, rest, 6 * t);
     tilts.gradient(gradient);
     return energy;
   }
@@ -111,7 +116,9 @@ public final class PlateBending implements EnergyTerm {
     TiltCurvature tilts = TiltCurvature.local();
     tilts.measure(stencils[t], u, directors, true);
     double energy = tilts.energy(form, 36 * t, rest, 6 * t);
-    tilts.addQuadratic(form, 36 * t, gradient, hessian);
+    double[] changed = stops[t].form(tilts, form, 36 * t, rest, 6 * t);
+    energy += stops[t].add(tilts, rest, 6 * t);
+    tilts.addQuadratic(changed, changed == form ? 36 * t : 0, gradient, hessian);
     return energy;
   }
 }

@@ -96,6 +96,11 @@ public final class ScaledTerm implements EnergyTerm {
   }
 
   @Override
+  public void foresee(double[] from, double[] to) {
+    term.foresee(from, to);
+  }
+
+  @Override
   public void update(double[] u) {
     term.update(u);
   }

@@ -191,6 +191,22 @@ final class TiltCurvature {
     }
   }
 
+  /** row · (z − z̄). */
+  double along(double[] row, double[] rest, int restAt) {
+    double sum = 0;
+    for (int j = 0; j < 6; j++) {
+      sum += row[j] * (z[j] - rest[restAt + j]);
+    }
+    return sum;
+  }
+
+  /** Adds to the generalised forces of {@link #energy}. */
+  void addForce(double factor, double[] row) {
+    for (int j = 0; j < 6; j++) {
+      force[j] += factor * row[j];
+    }
+  }
+
   /** Row i of ∂z/∂(stencil) starts at 15 i. */
   double[] slope() {
     return slope;

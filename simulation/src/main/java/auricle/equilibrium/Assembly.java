@@ -55,6 +55,13 @@ final class Assembly {
     return energySize;
   }
 
+  /** Lets terms foresee their forces after a step. */
+  void foresee(double[] from, double[] to) {
+    for (EnergyTerm term : terms) {
+      term.foresee(from, to);
+    }
+  }
+
   /** Lets terms look for their partners, and makes a new pattern if stencils have changed. */
   void update(double[] u) {
     boolean stale = false;

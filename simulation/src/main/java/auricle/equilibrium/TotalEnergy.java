@@ -19,6 +19,9 @@ public final class TotalEnergy implements SmoothFunction {
   /** A step may tilt a director by no more than about 45°. */
   private static final double LARGEST_TILT = 1;
 
+  /** After a step below this fraction of the extent the Hessian is exact for what it is asked. */
+  private static final double SHORT = 5e-4;
+
   private final Assembly assembly;
   private final Supports supports;
   private final MovingFrame frames;
@@ -27,6 +30,14 @@ public final class TotalEnergy implements SmoothFunction {
   private final double[] u;
   private final double[] trial;
   private final double[] along;
+
+  /** Where forces were linearised last. */
+  private final double[] base;
+
+  private double lastMove;
+
+  /** Whether the Hessian evaluated last followed a short step. */
+  private boolean exact = true;
   private double loadFactor;
 
   /** Energy that terms counting from the frames had when the frames were laid anew. */
@@ -53,6 +64,7 @@ public final class TotalEnergy implements SmoothFunction {
     this.u = start.clone();
     this.trial = start.clone();
     this.along = new double[start.length];
+    this.base = start.clone();
     this.extent = extent(start, supports.firstTilt());
     setLoadFactorOfTerms(0);
   }
@@ -170,6 +182,7 @@ public final class TotalEnergy implements SmoothFunction {
   @Override
   public double derivatives(double[] x, double[] gradient, SymmetricMatrix hessian) {
     hessian.clear();
+    exact = lastMove <= SHORT * extent;
     double energy = assembly.derivatives(trial(x), hessian.values());
     supports.gather(assembly.gradient(), gradient);
     return carried + energy;
@@ -180,6 +193,7 @@ public final class TotalEnergy implements SmoothFunction {
    *
    * @param gradient filled, length n
    */
+  @Override
   public double gradient(double[] x, double[] gradient) {
     double energy = assembly.derivatives(trial(x), null);
     supports.gather(assembly.gradient(), gradient);
@@ -200,11 +214,28 @@ public final class TotalEnergy implements SmoothFunction {
   @Override
   public void settle(double[] x) {
     supports.scatter(x, u);
+    lastMove = move();
+    assembly.foresee(base, u);
     double before = assembly.valueFromFrames(u);
     frames.rebase(u);
     carried += before - assembly.valueFromFrames(u);
     assembly.update(u);
     supports.gather(u, x);
+    System.arraycopy(u, 0, base, 0, u.length);
+  }
+
+  private double move() {
+    double most = 0;
+    for (int i = 0; i < u.length; i++) {
+      most = Math.max(most, Math.abs(u[i] - base[i]) * unitOf(i));
+    }
+    return most;
+  }
+
+  /** Whether the step before was short enough for foreseen forces to be those that are there. */
+  @Override
+  public boolean exact() {
+    return exact;
   }
 
   /** λ, the energy carried, all unknowns, then the frames. */
@@ -225,6 +256,7 @@ public final class TotalEnergy implements SmoothFunction {
     frames.restore(Arrays.copyOfRange(saved, 2 + u.length, saved.length));
     setLoadFactorOfTerms(saved[0]);
     carried = saved[1];
+    System.arraycopy(u, 0, base, 0, u.length);
     assembly.update(u);
   }
 

@@ -12,6 +12,7 @@ import auricle.plan.Operation;
 import auricle.surgery.BodyThread;
 import auricle.surgery.EarBody;
 import auricle.surgery.Purpose;
+import auricle.surgery.ShutShell;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,12 +33,10 @@ final class EarParts {
     this.body = body;
     Tissue tissue = body.tissue();
     growth = new ScarGrowth(tissue.healing().adhering_days());
+    ShutShell shell = body.shell().shut();
     parts.add(
         new RelaxingShell(
-            body.shell().rest(),
-            body.shell().directors(),
-            body.shell().sections(),
-            tissue.relaxation()));
+            shell.rest(), body.shell().directors(), shell.sections(), tissue.relaxation()));
     addScar();
     tied(Purpose.SUTURE).values().forEach(loops -> loops.forEach(this::addThread));
     tied(Purpose.SKIN).values().forEach(springs -> parts.add(fading(springs, tissue.healing())));

@@ -1,5 +1,7 @@
 package auricle.material;
 
+import java.util.List;
+
 /** The section of every triangle and the direction of its first axis. */
 public interface SectionField {
   /** Section of a triangle. */
@@ -17,6 +19,11 @@ public interface SectionField {
    */
   default boolean joined(int triangle, int neighbour) {
     return section(triangle).equals(section(neighbour));
+  }
+
+  /** What a triangle has against bending beyond a curvature, besides its section. */
+  default List<BendingStop> stops(int triangle) {
+    return List.of();
   }
 
   /** One section everywhere whose axes do not matter. */

@@ -20,6 +20,9 @@ final class Convergence {
   /** Steps below this fraction of the extent: nothing left to gain but rounding. */
   private static final double STILL = 1e-9;
 
+  /** With an old factor the next step is not a square of this one: this share of it is asked. */
+  private static final double ROUGH = 1e-3;
+
   private final Linearisation point;
   private final NewtonSettings settings;
   private final double[] step;
@@ -60,8 +63,12 @@ final class Convergence {
     if (!(point.residual() <= tolerance)) {
       return Verdict.GO_ON;
     }
+    if (!point.function().exact()) {
+      return Verdict.GO_ON;
+    }
     Verdict verdict = curvature();
-    boolean exact = length <= settings.stepTolerance() * extent;
+    double share = point.rough() ? ROUGH : 1;
+    boolean exact = length <= share * settings.stepTolerance() * extent;
     return verdict == Verdict.SOLVED && !exact ? Verdict.GO_ON : verdict;
   }
 

@@ -12,6 +12,8 @@ public final class Linearisation {
   private @Nullable ShiftedFactor factor;
   private @Nullable Balance balance;
   private double value;
+  private boolean kept;
+  private boolean rough;
 
   /** No point yet. */
   public Linearisation(SmoothFunction function) {
@@ -36,9 +38,43 @@ public final class Linearisation {
       current = new ShiftedFactor(function.pattern());
       factor = current;
     }
+    rough = kept;
+    kept = false;
     value = function.derivatives(x, gradient, current.matrix());
     balance = new Balance(function, gradient);
     return Double.isFinite(value) && Dense.finite(gradient);
+  }
+
+  /**
+   * Settles the function at an x next to the last and evaluates value and gradient; Hessian and
+   * factor stay those that there are. Where there are none that serve, {@link #evaluate}.
+   *
+   * @return whether value and gradient are finite
+   */
+  public boolean evaluateNearby(double[] x) {
+    ShiftedFactor current = factor;
+    if (current == null || !current.plain()) {
+      return evaluate(x);
+    }
+    function.settle(x);
+    if (current.matrix().pattern() != function.pattern()) {
+      return evaluate(x);
+    }
+    kept = true;
+    rough = true;
+    value = function.gradient(x, gradient);
+    balance = new Balance(function, gradient);
+    return Double.isFinite(value) && Dense.finite(gradient);
+  }
+
+  /** Whether Hessian and factor are those of an earlier point nearby. */
+  public boolean kept() {
+    return kept;
+  }
+
+  /** Whether an old factor serves here, or led here. */
+  boolean rough() {
+    return rough;
   }
 
   /**

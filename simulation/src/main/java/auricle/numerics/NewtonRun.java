@@ -22,7 +22,7 @@ final class NewtonRun {
     this.settings = settings;
     this.monitor = monitor;
     this.x = x;
-    step = new NewtonStep(point, x, settings.relaxedSteps());
+    step = new NewtonStep(point, x, settings);
     convergence = new Convergence(point, settings);
   }
 
@@ -48,7 +48,9 @@ final class NewtonRun {
 
   private NewtonIteration begin() {
     boolean checkpoint = step.atCheckpoint();
-    point.factorize(settings.acceptUnstable() || step.bold());
+    if (!point.kept()) {
+      point.factorize(settings.acceptUnstable() || step.bold());
+    }
     ShiftedFactor f = point.factor();
     return new NewtonIteration(
         table.size(),
@@ -57,7 +59,7 @@ final class NewtonRun {
         0,
         f.shift(),
         f.negativePivots(),
-        f.trials(),
+        point.kept() ? 0 : f.trials(),
         checkpoint);
   }
 

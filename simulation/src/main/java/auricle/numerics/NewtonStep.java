@@ -6,10 +6,14 @@ package auricle.numerics;
 final class NewtonStep {
   private static final int MOST_STIFFENINGS = 5;
 
+  /** As long as a step with an old factor takes the residual down to this share. */
+  private static final double QUICK = 0.1;
+
   private final Linearisation point;
   private final SmoothFunction function;
   private final double[] x;
   private final int mostRelaxed;
+  private final double factorReach;
   private final Descent descent;
   private final Point best;
   private final double[] direction;
@@ -17,6 +21,9 @@ final class NewtonStep {
 
   /** Longest step that is trusted at present. */
   private double reach;
+
+  /** How far the point is from the one whose factor there is. */
+  private double drift;
 
   private int relaxed;
 
@@ -32,12 +39,13 @@ final class NewtonStep {
   private double length;
   private final double[] start;
 
-  NewtonStep(Linearisation point, double[] x, int mostRelaxed) {
+  NewtonStep(Linearisation point, double[] x, NewtonSettings settings) {
     this.point = point;
     this.function = point.function();
     this.x = x;
     start = x.clone();
-    this.mostRelaxed = Math.max(1, mostRelaxed);
+    mostRelaxed = Math.max(1, settings.relaxedSteps());
+    factorReach = settings.factorReach();
     descent = new Descent(function);
     best = new Point(x.length);
     direction = new double[x.length];
@@ -111,7 +119,7 @@ final class NewtonStep {
     }
     length = t * Balance.length(function, direction);
     Dense.along(x, t, direction, x);
-    boolean finite = t > 0 && point.evaluate(x);
+    boolean finite = t > 0 && evaluate();
     if (fromBest && finite) {
       first = first.withValue(point.value());
     }
@@ -119,6 +127,25 @@ final class NewtonStep {
       settle();
     }
     return finite;
+  }
+
+  /** With the old factor where it serves, else with one to be made. */
+  private boolean evaluate() {
+    double before = point.residual();
+    drift += length;
+    if (function.exact()
+        && drift <= factorReach * function.extent()
+        && point.evaluateNearby(x)
+        && point.kept()
+        && point.residual() <= QUICK * before) {
+      return true;
+    }
+    return evaluateAnew();
+  }
+
+  private boolean evaluateAnew() {
+    drift = 0;
+    return point.evaluate(x);
   }
 
   /** Keeps the new point as checkpoint if it is low enough. */
@@ -157,7 +184,7 @@ final class NewtonStep {
     if (bold) {
       bold = false;
       length = 0;
-      return point.evaluate(x);
+      return evaluateAnew();
     }
     double t = first.fraction() > 0 ? descent.shortened(best, bestDirection, first) : 0;
     for (int k = 0; t == 0 && k < MOST_STIFFENINGS; k++) {
@@ -172,7 +199,7 @@ final class NewtonStep {
   }
 
   private double stiffer(int times) {
-    point.evaluate(x);
+    evaluateAnew();
     point.factorize(false);
     for (int k = 0; k < times; k++) {
       point.factor().stiffen();
@@ -213,7 +240,7 @@ final class NewtonStep {
 
   private boolean land(double t, double[] along) {
     Dense.along(best.x(), t, along, x);
-    boolean finite = point.evaluate(x);
+    boolean finite = evaluateAnew();
     if (finite) {
       checkpoint();
     }

@@ -99,6 +99,11 @@ final class ShiftedFactor {
     return usable;
   }
 
+  /** Whether the factor is that of K itself, and K positive definite. */
+  boolean plain() {
+    return usable && shift == 0 && negativePivots == 0;
+  }
+
   /** x = (K + s M)⁻¹ b. */
   void solve(double[] b, double[] x) {
     solver.solve(b, x);

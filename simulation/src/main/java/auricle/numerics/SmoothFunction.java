@@ -32,6 +32,11 @@ public interface SmoothFunction {
    */
   double derivatives(double[] x, double[] gradient, SymmetricMatrix hessian);
 
+  /** Value with the gradient alone. */
+  default double gradient(double[] x, double[] gradient) {
+    return derivatives(x, gradient, new SymmetricMatrix(pattern()));
+  }
+
   /** Largest t ≥ 0 for which x + t·direction stays in the domain; infinite if there is no limit. */
   default double largestStep(double[] x, double[] direction) {
     return Double.POSITIVE_INFINITY;
@@ -42,6 +47,14 @@ public interface SmoothFunction {
    * place so that it means the same in the new state.
    */
   default void settle(double[] x) {}
+
+  /**
+   * Whether the Hessian evaluated last is exact, to what stability needs; where it is not, it
+   * becomes so when the same point is settled and evaluated again.
+   */
+  default boolean exact() {
+    return true;
+  }
 
   /** A copy of the state, to be given back to {@link #restore} together with its x. */
   default double[] save() {

@@ -8,6 +8,9 @@ package auricle.numerics;
 final class WeakestMode {
   private static final int ROUNDS = 12;
 
+  /** Once a round changes the estimate by less than this share, it is known well enough. */
+  private static final double SETTLED = 0.02;
+
   private final double[] vector;
   private final double eigenvalue;
 
@@ -21,23 +24,30 @@ final class WeakestMode {
       vector[i] = (0.5 + (seed >>> 11) * 0x1p-54) / Math.sqrt(factor.weight(i));
     }
     double[] image = new double[n];
+    double known = Double.POSITIVE_INFINITY;
     for (int round = 0; round < ROUNDS; round++) {
       for (int i = 0; i < n; i++) {
         image[i] = factor.weight(i) * vector[i];
       }
       factor.solve(image, vector);
-      normalise(factor);
+      double size = normalise(factor);
+      if (round > 0 && Math.abs(size - known) <= SETTLED * size) {
+        break;
+      }
+      known = size;
     }
     factor.matrix().multiply(vector, image);
     eigenvalue = Dense.dot(vector, image);
   }
 
-  private void normalise(ShiftedFactor factor) {
+  /** Makes vᵀ M v = 1; the length that it had, 1/|κ + s| once it is an eigenvector. */
+  private double normalise(ShiftedFactor factor) {
     double sum = 0;
     for (int i = 0; i < vector.length; i++) {
       sum += factor.weight(i) * vector[i] * vector[i];
     }
     Dense.scale(1 / Math.sqrt(sum), vector);
+    return Math.sqrt(sum);
   }
 
   /** The vector, vᵀ M v = 1; shared. */

@@ -132,11 +132,13 @@ public final class LiveEar {
       return Optional.empty();
     }
     TiedOperation tied = (TiedOperation) now.get(changed);
-    double gap = ((Tie.Gap) tied.tie()).gap_mm();
+    double gap = gap_mm(tied);
     double[] earlier = run.body().unknowns().clone();
     RestState before = run.body().save();
     Operation made = run.operations().get(changed);
-    Settled settled = run.body().turn(made, gap, Solving.watched((l, i) -> !watcher.cancelled()));
+    double from = gap_mm((TiedOperation) shown.get(changed));
+    Solving solving = Solving.watched((l, i) -> !watcher.cancelled());
+    Settled settled = run.body().turn(made, from, gap, solving);
     if (!settled.converged()) {
       run.body().restore(before);
       return Optional.empty();
@@ -144,6 +146,10 @@ public final class LiveEar {
     shown.set(changed, tied);
     return Optional.of(
         run.read(tied.name(), Optional.of(tied), earlier, RehearsalRun.outcome(settled)));
+  }
+
+  private static double gap_mm(TiedOperation operation) {
+    return ((Tie.Gap) operation.tie()).gap_mm();
   }
 
   /** The place of the one tied operation that differs, by its gap alone; -1 if it is not so. */

@@ -5,6 +5,7 @@ import auricle.material.Section;
 import auricle.material.TissueLayers;
 import auricle.surgery.BodySections;
 import auricle.surgery.EarBody;
+import auricle.surgery.ShutShell;
 
 /**
  * Greatest strain and stress of every triangle on the two faces of what is cut and bitten into:
@@ -24,17 +25,17 @@ final class WallStrains {
     int n = body.auricle().mesh().topology().triangleCount();
     strain = new double[n];
     stress = new double[n];
-    ShellState state = body.shell().state();
+    ShutShell shell = body.shell().shut();
+    ShellState state = body.shell().state(shell);
     for (int t = 0; t < n; t++) {
       TissueLayers layers = body.wall().layers(t);
-      double[] k = sheetCurvature(state, t);
+      double[] k = sheetCurvature(state, shell.sections(), t);
       face(t, state, k, layers.posteriorFace_mm(), layers);
       face(t, state, k, layers.anteriorFace_mm(), layers);
     }
   }
 
-  private double[] sheetCurvature(ShellState state, int t) {
-    BodySections sections = body.shell().sections();
+  private static double[] sheetCurvature(ShellState state, BodySections sections, int t) {
     Section uncut = sections.uncut(t);
     double[] k = {state.curvature(t, 0), state.curvature(t, 1), state.curvature(t, 2)};
     k[1] -= sections.compliance(t) * state.moment(t, 1) / uncut.stiffness(4, 4);

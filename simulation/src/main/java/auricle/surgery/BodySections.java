@@ -1,7 +1,13 @@
 package auricle.surgery;
 
+import auricle.energy.ShellState;
+import auricle.material.BendingStop;
 import auricle.material.Section;
 import auricle.material.SectionField;
+import auricle.mesh.RestShape;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /**
  * The sections of a body as operations leave them: about the neutral surface, with the first axis
@@ -13,6 +19,7 @@ public final class BodySections implements SectionField {
   private final Section[] now;
   private final double[] angle;
   private final boolean[] firm;
+  private final Map<Integer, CutShut> shutting = new HashMap<>();
 
   /**
    * @param uncut section of every triangle before any cut
@@ -34,7 +41,50 @@ public final class BodySections implements SectionField {
 
   /** A copy that can be changed by itself. */
   public BodySections copy() {
-    return new BodySections(uncut.clone(), compliance.clone(), now.clone(), angle, firm);
+    BodySections copy =
+        new BodySections(uncut.clone(), compliance.clone(), now.clone(), angle, firm);
+    shutting.forEach((triangle, cuts) -> copy.shutting.put(triangle, new CutShut(cuts)));
+    return copy;
+  }
+
+  /** Adds cuts that act only until they are shut. */
+  void score(int triangle, CutShut.Cut cut) {
+    soften(triangle, cut.compliance());
+    shutting.computeIfAbsent(triangle, t -> new CutShut()).add(cut);
+  }
+
+  /**
+   * Takes cuts that are shut at a place for as good as uncut, and leaves no others that could shut.
+   *
+   * @param state by these sections
+   * @param rest shape to turn by what the cuts have turned when they shut
+   */
+  void settleCuts(ShellState state, RestShape rest) {
+    shutting.forEach(
+        (t, cuts) -> {
+          double coupled = uncut[t].stiffness(3, 4) / uncut[t].stiffness(4, 4);
+          double curvature = state.curvature(t, 1) + coupled * state.curvature(t, 0);
+          for (CutShut.Cut cut : cuts.shut(compliance[t], curvature)) {
+            soften(t, -cut.compliance());
+            bend(rest, t, cut.side() * cut.turn_per_mm());
+          }
+        });
+    shutting.clear();
+  }
+
+  /** Bends a rest shape across the fold, 1/mm, positive: more convex to the front. */
+  void bend(RestShape rest, int triangle, double curvature) {
+    double nx = -Math.sin(angle[triangle]);
+    double ny = Math.cos(angle[triangle]);
+    rest.addCurvature(triangle, curvature * nx * nx, curvature * ny * ny, curvature * nx * ny);
+  }
+
+  @Override
+  public List<BendingStop> stops(int triangle) {
+    CutShut cuts = shutting.get(triangle);
+    return cuts == null
+        ? List.of()
+        : cuts.stops(compliance[triangle], uncut[triangle].stiffness(4, 4));
   }
 
   /** Gives a triangle another section under its cuts. */

@@ -21,14 +21,4 @@ interface Change {
     body.changed();
     return body.settle(solving);
   }
-
-  /**
-   * Looks at the body at rest, in this step and all later ones, for one-sided parts of the change
-   * that have come to act or ceased to.
-   *
-   * @return whether something has been altered, so that the body is to be settled again
-   */
-  default boolean revise(ShellBody body) {
-    return false;
-  }
 }

@@ -1,75 +1,88 @@
 package auricle.surgery;
 
-import auricle.energy.ShellState;
-import auricle.plan.Face;
+import auricle.material.BendingStop;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * Cuts on the side that closes under folding act only until their mouths are shut. Watches scored
- * triangles: while open, M = D K / (1 + c); beyond the curvature K_s at which they shut, M = D (K −
- * K₀) with K₀ = K_s c / (1 + c), so that the moment is continuous.
+ * Cuts of one triangle on the side that closes under folding, which act only until their mouths are
+ * shut. With μ = M₂/D₂₂ and κ = K₂ + (D₁₂/D₂₂) K₁, cuts of compliance c that shut at a turn of θ make
+ *
+ * <pre> κ = μ + min(c μ, θ), </pre>
+ *
+ * summed over all cuts. The section has the compliance of all cuts open; what shut cuts take back is
+ * a {@link BendingStop} each. The law is one of an energy: where the sheet comes to rest does not
+ * depend on how it got there.
  */
 final class CutShut {
-  /** Cuts open again at this share of the curvature at which they shut, lest they chatter. */
-  private static final double REOPEN = 0.9;
-
-  private final int sign;
-  private final List<Watched> watched = new ArrayList<>();
+  private final List<Cut> cuts = new ArrayList<>();
 
   /**
-   * @param face that is cut: posterior cuts close as the sheet becomes more convex to the front
+   * @param side 1 where bending that makes the sheet more convex to the front closes it, else −1
+   * @param compliance c, as a share of that of the uncut sheet
+   * @param turn_per_mm θ, smeared, 1/mm
    */
-  CutShut(Face face) {
-    sign = face == Face.POSTERIOR ? 1 : -1;
+  record Cut(int side, double compliance, double turn_per_mm) {
+    double shutAt() {
+      return turn_per_mm / compliance;
+    }
   }
 
-  /** Starts to watch a scored triangle. */
-  void watch(int triangle, PartialCut cut, double share, double kerf_mm) {
-    double compliance = share * cut.compliance();
-    double shutAt = cut.shutAt(kerf_mm);
-    watched.add(new Watched(triangle, compliance, shutAt));
+  CutShut() {}
+
+  CutShut(CutShut other) {
+    cuts.addAll(other.cuts);
   }
 
-  /** Shuts and opens cuts as the present shape wants; whether any has changed. */
-  boolean revise(ShellBody body) {
-    if (watched.isEmpty()) {
-      return false;
-    }
-    ShellState state = body.state();
-    boolean changed = false;
-    for (Watched w : watched) {
-      changed |= w.revise(state, body);
-    }
-    return changed;
+  /** Adds cuts that are in the compliance of the section already. */
+  void add(Cut cut) {
+    cuts.add(cut);
   }
 
-  private final class Watched {
-    private final int triangle;
-    private final double compliance;
-    private final double shutAt;
-    private final double offset;
-    private boolean closed;
+  private List<Cut> towards(int side) {
+    return cuts.stream()
+        .filter(cut -> cut.side() == side)
+        .sorted(Comparator.comparingDouble(Cut::shutAt))
+        .toList();
+  }
 
-    Watched(int triangle, double compliance, double shutAt) {
-      this.triangle = triangle;
-      this.compliance = compliance;
-      this.shutAt = shutAt;
-      this.offset = shutAt * compliance / (1 + compliance);
-    }
-
-    boolean revise(ShellState state, ShellBody body) {
-      double closing = sign * state.curvature(triangle, 1) + (closed ? offset : 0);
-      boolean nowClosed = closing > (closed ? REOPEN : 1) * shutAt;
-      if (nowClosed == closed) {
-        return false;
+  /**
+   * Stops of all cuts.
+   *
+   * @param compliance of the section, these cuts and others
+   * @param stiffness_n_mm D₂₂ of the uncut sheet
+   */
+  List<BendingStop> stops(double compliance, double stiffness_n_mm) {
+    List<BendingStop> stops = new ArrayList<>();
+    for (int side = -1; side <= 1; side += 2) {
+      double open = 1 + compliance;
+      double turned = 0;
+      for (Cut cut : towards(side)) {
+        double at = cut.shutAt() * open + turned;
+        double closed = open - cut.compliance();
+        stops.add(new BendingStop(side, at, stiffness_n_mm * (1 / closed - 1 / open)));
+        open = closed;
+        turned += cut.turn_per_mm();
       }
-      closed = nowClosed;
-      int way = closed ? 1 : -1;
-      body.sections().soften(triangle, -way * compliance);
-      body.bend(triangle, sign * way * offset);
-      body.changed();
-      return true;
     }
+    return stops;
+  }
+
+  /** The cuts that are shut at a curvature κ, 1/mm. */
+  List<Cut> shut(double compliance, double curvature_per_mm) {
+    List<Cut> shut = new ArrayList<>();
+    int side = curvature_per_mm > 0 ? 1 : -1;
+    double open = 1 + compliance;
+    double turned = 0;
+    for (Cut cut : towards(side)) {
+      if (side * curvature_per_mm <= cut.shutAt() * open + turned) {
+        return shut;
+      }
+      shut.add(cut);
+      open -= cut.compliance();
+      turned += cut.turn_per_mm();
+    }
+    return shut;
   }
 }

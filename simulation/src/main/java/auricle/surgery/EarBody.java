@@ -23,14 +23,11 @@ import java.util.Map;
  * made ready as mechanics. {@link #apply} makes them, one after the other, each to rest.
  */
 public final class EarBody {
-  private static final int MOST_PASSES = 4;
-
   private final Auricle auricle;
   private final Tissue tissue;
   private final EarWall wall;
   private final ShellBody shell;
   private final Map<Operation, Change> changes;
-  private final List<Change> made = new ArrayList<>();
   private final boolean undermined;
 
   private EarBody(
@@ -111,10 +108,7 @@ public final class EarBody {
    * @param operation one of those that the body was made for, not made yet
    */
   public Settled apply(Operation operation, Solving solving) {
-    Change change = of(operation);
-    Settled settled = change.make(shell, solving);
-    made.add(change);
-    return revised(settled, solving);
+    return of(operation).make(shell, solving);
   }
 
   private Change of(Operation operation) {
@@ -125,14 +119,6 @@ public final class EarBody {
     return change;
   }
 
-  private Settled revised(Settled first, Solving solving) {
-    Settled settled = first;
-    for (int pass = 0; pass < MOST_PASSES && settled.converged() && revise(); pass++) {
-      settled = shell.settleAtOnce(solving).after(settled);
-    }
-    return settled;
-  }
-
   /**
    * Goes on where another body for the same ear stood after the same operations.
    *
@@ -141,11 +127,9 @@ public final class EarBody {
    */
   public Settled resume(List<Operation> done, RestState state, Solving solving) {
     for (Operation operation : done) {
-      Change change = of(operation);
-      change.alter(shell);
-      made.add(change);
+      of(operation).alter(shell);
     }
-    return revised(shell.resume(state, solving), solving);
+    return shell.resume(state, solving);
   }
 
   /** The present state at rest. */
@@ -184,14 +168,6 @@ public final class EarBody {
     return new EarBody(this);
   }
 
-  private boolean revise() {
-    boolean revised = false;
-    for (Change change : made) {
-      revised |= change.revise(shell);
-    }
-    return revised;
-  }
-
   /** The ear at rest, before any operation. */
   public Auricle auricle() {
     return auricle;
@@ -224,16 +200,18 @@ public final class EarBody {
   }
 
   /**
-   * Ties the thread of an operation that has been done to another gap, from the present state.
+   * Ties the thread of an operation that has been done to another gap, from the present state: the
+   * loop gets longer or shorter by what the gaps make of difference.
    *
    * @param operation as the body was made for it
-   * @param gap_mm new gap
+   * @param from_mm the gap that it is tied to
+   * @param to_mm new gap
    */
-  public Settled turn(Operation operation, double gap_mm, Solving solving) {
+  public Settled turn(Operation operation, double from_mm, double to_mm, Solving solving) {
     if (!(of(operation) instanceof LoopTie loop)) {
       throw new IllegalArgumentException("'" + operation.name() + "' ties no thread");
     }
-    return revised(loop.tie(shell, gap_mm, solving), solving);
+    return loop.turn(shell, from_mm, to_mm, solving);
   }
 
   /** Present unknowns; shared, not to be changed. */

@@ -40,9 +40,15 @@ final class LoopTie implements Change {
     return body.pull(thread, tie.dose().value(), solving);
   }
 
-  /** Ties to a gap, mm, whatever the plan says. */
-  Settled tie(ShellBody body, double gap_mm, Solving solving) {
+  private Settled tie(ShellBody body, double gap_mm, Solving solving) {
     return body.tie(thread, length.of(gap_mm, body.unknowns()), solving);
+  }
+
+  /** Ties a loop that is tied to a gap, mm, to another, whatever the plan says. */
+  Settled turn(ShellBody body, double from_mm, double to_mm, Solving solving) {
+    double[] u = body.unknowns();
+    double tied = thread.restLength_mm().orElseGet(() -> length.of(from_mm, u));
+    return body.tie(thread, tied + length.of(to_mm, u) - length.of(from_mm, u), solving);
   }
 
   /**

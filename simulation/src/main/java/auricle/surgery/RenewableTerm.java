@@ -71,6 +71,11 @@ final class RenewableTerm implements EnergyTerm {
   }
 
   @Override
+  public void foresee(double[] from, double[] to) {
+    term.foresee(from, to);
+  }
+
+  @Override
   public void update(double[] u) {
     term.update(u);
   }

@@ -14,14 +14,12 @@ final class ScoredBand implements Change {
   private final EarPlaces places;
   private final EarWall wall;
   private final SurfaceStress stress;
-  private final CutShut shut;
 
   ScoredBand(Scoring scoring, EarPlaces places, EarWall wall, SurfaceStress stress) {
     this.scoring = scoring;
     this.places = places;
     this.wall = wall;
     this.stress = stress;
-    this.shut = new CutShut(scoring.face());
   }
 
   @Override
@@ -44,15 +42,12 @@ final class ScoredBand implements Change {
   private void cut(ShellBody body, int t, double share) {
     PartialCut cut =
         new PartialCut(scoring.depth_fraction(), wall.sheet_mm(t), scoring.spacing_mm());
-    body.sections().soften(t, share * cut.compliance());
+    double compliance = share * cut.compliance();
+    double closes = cut.shutAt(scoring.kerf_mm()) * compliance / (1 + compliance);
+    int side = scoring.face() == Face.POSTERIOR ? 1 : -1;
+    body.sections().score(t, new CutShut.Cut(side, compliance, closes));
     double turn = share * cut.turn(stress.layerShare(), stress.shortening());
     // the cut face becomes convex; positive curvature is convex to the anterior face
     body.bend(t, scoring.face() == Face.ANTERIOR ? turn : -turn);
-    shut.watch(t, cut, share, scoring.kerf_mm());
-  }
-
-  @Override
-  public boolean revise(ShellBody body) {
-    return shut.revise(body);
   }
 }

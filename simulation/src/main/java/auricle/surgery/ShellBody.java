@@ -13,6 +13,7 @@ import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
 import auricle.mesh.Topology;
+import auricle.numerics.Linearisation;
 import auricle.numerics.NewtonIteration;
 import auricle.numerics.NewtonMinimiser;
 import auricle.numerics.NewtonResult;
@@ -44,6 +45,9 @@ public final class ShellBody {
   private final TotalEnergy energy;
   private final NewtonMinimiser minimiser;
   private boolean changed;
+
+  /** Whether the solver holds the factor of the present state. */
+  private boolean factored;
 
   /** Whether the terms still lead from an earlier rest shape to the present one. */
   private boolean growing;
@@ -101,6 +105,7 @@ public final class ShellBody {
   void restore(RestState state) {
     state.tie(threads);
     energy.restore(state.energy());
+    factored = false;
   }
 
   /**
@@ -118,6 +123,7 @@ public final class ShellBody {
     renew();
     energy.setLoadFactor(1);
     minimiser.point().evaluate(energy.free());
+    factored = false;
     return energy.forces().clone();
   }
 
@@ -171,9 +177,7 @@ public final class ShellBody {
    * becomes more convex to the front.
    */
   void bend(int triangle, double curvature) {
-    double nx = -Math.sin(sections.angle(triangle));
-    double ny = Math.cos(sections.angle(triangle));
-    target.addCurvature(triangle, curvature * nx * nx, curvature * ny * ny, curvature * nx * ny);
+    sections.bend(target, triangle, curvature);
   }
 
   /** Shrinks the rest shape of a triangle across the fold by a share of its length. */
@@ -192,9 +196,18 @@ public final class ShellBody {
     target.stretch(triangle, -share * x * x, -share * y * y, -share * x * y);
   }
 
-  /** Strain and curvature against the rest shape at the present state. */
-  public ShellState state() {
+  /** Rest shape and sections with every cut that is shut now as good as uncut; copies. */
+  public ShutShell shut() {
     ShellState state = new ShellState(rest, directors, sections);
+    state.evaluate(unknowns());
+    ShutShell shut = new ShutShell(rest.copy(), sections.copy());
+    shut.sections().settleCuts(state, shut.rest());
+    return shut;
+  }
+
+  /** Strain and curvature against the rest shape at the present state, where cuts are shut. */
+  public ShellState state(ShutShell shut) {
+    ShellState state = new ShellState(shut.rest(), directors, shut.sections());
     state.evaluate(unknowns());
     return state;
   }
@@ -220,27 +233,33 @@ public final class ShellBody {
   }
 
   /**
-   * Leads the sheet to rest under what was changed, over load factors 0 … 1. On failure it is left
-   * at the last state at rest on the way, with the change in force.
+   * Leads the sheet to rest under what was changed: in one step where that leads through stable
+   * shapes, else over load factors 0 … 1. On failure it is left at the last state at rest on the
+   * way, with the change in force.
    */
   Settled settle(Solving solving) {
     if (changed || growing) {
       renew();
     }
+    Settled settled = quickly(new double[energy.size()], () -> {}, () -> {}, solving);
+    rest.become(target);
+    return settled;
+  }
+
+  /** The same where the sheet is at rest already, or next to it. */
+  private Settled settleAtOnce(Solving solving) {
+    rest.become(target);
+    changed = true;
+    return settle(solving);
+  }
+
+  private Settled settleGradually(Solving solving) {
     energy.setLoadFactor(0);
     Counting counting = new Counting(solving.monitor());
     LoadPath path = new LoadSteps(energy, minimiser, solving.settings(), counting).run(1);
-    rest.become(target);
-    return Settled.of(path, counting.count());
-  }
-
-  /**
-   * The same after a change so small that the sheet gets there at once; load steps if it does not.
-   */
-  Settled settleAtOnce(Solving solving) {
-    rest.become(target);
-    renew();
-    return quickly(new double[energy.size()], () -> {}, () -> {}, solving);
+    Settled settled = Settled.of(path, counting.count());
+    factored = settled.converged();
+    return settled;
   }
 
   /**
@@ -248,13 +267,16 @@ public final class ShellBody {
    * through stable shapes, else over load steps.
    */
   Settled tie(BodyThread thread, double restLength_mm, Solving solving) {
-    double[] motion = new Tightening(energy, minimiser.point()).toLength(thread, restLength_mm);
+    double[] motion = tightening().toLength(thread, restLength_mm);
     double from = thread.restLength_mm().orElseGet(() -> thread.thread().length(unknowns()));
     Settled settled =
         quickly(
             motion,
             () -> thread.thread().tieToLength(restLength_mm),
-            () -> thread.thread().tighten(from, restLength_mm),
+            () -> {
+              finishGrowing();
+              thread.thread().tighten(from, restLength_mm);
+            },
             solving);
     thread.thread().tieToLength(restLength_mm);
     return settled;
@@ -262,11 +284,35 @@ public final class ShellBody {
 
   /** Pulls a thread to a tension, N, leads the sheet to rest and knots the thread there. */
   Settled pull(BodyThread thread, double tension_n, Solving solving) {
-    double[] motion = new Tightening(energy, minimiser.point()).toTension(thread, tension_n);
+    double[] motion = tightening().toTension(thread, tension_n);
     Runnable pull = () -> thread.thread().pull(tension_n);
-    Settled settled = quickly(motion, pull, pull, solving);
+    Runnable gradually =
+        () -> {
+          finishGrowing();
+          pull.run();
+        };
+    Settled settled = quickly(motion, pull, gradually, solving);
     thread.thread().knot(unknowns());
+    factored = false;
     return settled;
+  }
+
+  /** Lets the rest shape stay where a load factor of 1 has led it. */
+  private void finishGrowing() {
+    if (growing) {
+      renew();
+    }
+  }
+
+  /** With the factor of the present state, made if the solver does not hold it. */
+  private Tightening tightening() {
+    Linearisation point = minimiser.point();
+    if (!factored) {
+      energy.setLoadFactor(1);
+      point.evaluate(energy.free());
+      point.factorize(false);
+    }
+    return new Tightening(energy, point);
   }
 
   /**
@@ -276,6 +322,7 @@ public final class ShellBody {
    */
   private Settled quickly(double[] motion, Runnable atOnce, Runnable gradually, Solving solving) {
     double[] saved = energy.save();
+    factored = false;
     atOnce.run();
     energy.setLoadFactor(1);
     double[] x = energy.free();
@@ -290,11 +337,12 @@ public final class ShellBody {
             x, newton, n -> n.negativePivots() == 0 && counting.proceed(energy.loadFactor(), n));
     Settled first = Settled.of(result);
     if (counting.cancelled() || (result.converged() && !result.metNegativeCurvature())) {
+      factored = result.converged();
       return first;
     }
     energy.restore(saved);
     gradually.run();
-    return settle(solving).after(first);
+    return settleGradually(solving).after(first);
   }
 
   private void renew() {

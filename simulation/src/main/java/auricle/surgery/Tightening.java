@@ -5,66 +5,82 @@ import auricle.energy.EnergyTerm;
 import auricle.energy.ThreadLaw;
 import auricle.equilibrium.TotalEnergy;
 import auricle.numerics.Linearisation;
-import java.util.function.DoubleUnaryOperator;
 
 /**
- * Where a body will about come to rest when one of its threads gets another rest length L₀: it
- * yields to a unit of tension by u = −K⁻¹ ∂L/∂x, c = −∂L/∂x · u mm, so that the thread, stretched
- * by T L₀/EA itself, pulls at
+ * Where a body at rest will about come to rest when one of its threads, which pulls at T₀ now, is
+ * tied otherwise. Without that thread, whose own stiffness is k₀ = W″(L), the body yields to a unit
+ * of its tension by
  *
- * <pre> T = (L − L₀) / (c + L₀/EA) </pre>
+ * <pre> u = −y / (1 − k₀ y·∂L/∂x),   y = K⁻¹ ∂L/∂x,   c = −∂L/∂x · u mm, </pre>
+ *
+ * so that, with another rest length L₀, the thread, stretched by T L₀/EA itself, will pull at
+ *
+ * <pre> T = (L − L₀ + c T₀) / (c + L₀/EA), </pre>
+ *
+ * or at nothing, and the body moves by u (T − T₀).
  */
 final class Tightening {
+  /** Least share of the stiffness along the thread that is not its own; rounding makes it less. */
+  private static final double LEAST_SHARE = 1e-6;
+
   private final TotalEnergy energy;
   private final Linearisation point;
 
   /**
-   * @param energy at rest, the thread in question pulling at nothing
-   * @param point of this energy; evaluated and factorised here
+   * @param energy at rest
+   * @param point of this energy, factorised there
    */
   Tightening(TotalEnergy energy, Linearisation point) {
     this.energy = energy;
     this.point = point;
   }
 
-  /**
-   * The motion of the free unknowns when a thread gets a rest length, mm; none if it is slack
-   * there, or if it pulls already: then one step of Newton's method does as well.
-   */
+  /** The motion of the free unknowns when a thread gets a rest length, mm. */
   double[] toLength(BodyThread thread, double restLength_mm) {
     double excess = thread.thread().length(energy.unknowns()) - restLength_mm;
-    if (excess <= 0 || thread.thread().tension(energy.unknowns()) > 0) {
+    double now = thread.thread().tension(energy.unknowns());
+    if (!point.usable() || (excess <= 0 && now <= 0)) {
       return new double[energy.size()];
     }
+    double[] motion = yielding(thread);
+    double give = -along(thread, motion);
     double ownGive = restLength_mm / thread.axialStiffness_n();
-    return yielding(thread, give -> excess / (give + ownGive));
+    double tension = Math.max(0, (excess + give * now) / (give + ownGive));
+    return scaled(motion, tension - now);
   }
 
   /** The motion of the free unknowns when a thread is pulled at a tension, N. */
   double[] toTension(BodyThread thread, double tension_n) {
-    return yielding(thread, give -> tension_n);
+    if (!point.usable()) {
+      return new double[energy.size()];
+    }
+    return scaled(yielding(thread), tension_n - thread.thread().tension(energy.unknowns()));
   }
 
-  private double[] yielding(BodyThread thread, DoubleUnaryOperator tensionOfGive) {
-    double[] motion = new double[energy.size()];
-    if (!point.evaluate(energy.free())) {
-      return motion;
-    }
-    point.factorize(false);
-    if (!point.usable()) {
-      return motion;
-    }
-    double[] slope = slope(thread);
-    point.solve(slope, motion);
-    double give = 0;
+  private static double[] scaled(double[] motion, double factor) {
     for (int k = 0; k < motion.length; k++) {
-      give += slope[k] * motion[k];
-    }
-    double tension = tensionOfGive.applyAsDouble(give);
-    for (int k = 0; k < motion.length; k++) {
-      motion[k] *= -tension;
+      motion[k] *= factor;
     }
     return motion;
+  }
+
+  /** u, mm/N. */
+  private double[] yielding(BodyThread body) {
+    double[] motion = slope(body);
+    point.solve(motion, motion);
+    ElasticThread thread = body.thread();
+    double own = thread.law().stiffness(thread.length(energy.unknowns()));
+    double share = Math.max(LEAST_SHARE, 1 - own * along(body, motion));
+    return scaled(motion, -1 / share);
+  }
+
+  private double along(BodyThread thread, double[] motion) {
+    double[] slope = slope(thread);
+    double sum = 0;
+    for (int k = 0; k < motion.length; k++) {
+      sum += slope[k] * motion[k];
+    }
+    return sum;
   }
 
   /** ∂L/∂x on the free unknowns: the gradient at a pull of one newton. */
@@ -72,8 +88,7 @@ final class Tightening {
     ElasticThread thread = body.thread();
     double[] slope = new double[energy.size()];
     ThreadLaw law = thread.law();
-    thread.pull(1);
-    thread.setLoadFactor(1);
+    thread.follow(new ThreadLaw.ConstantPull(1));
     EnergyTerm term = thread;
     int[] stencil = term.stencil(0);
     double[] gradient = new double[stencil.length];
@@ -84,7 +99,7 @@ final class Tightening {
         slope[free] = gradient[i];
       }
     }
-    body.follow(law);
+    thread.follow(law);
     return slope;
   }
 }
