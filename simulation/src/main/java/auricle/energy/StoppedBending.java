@@ -7,9 +7,9 @@ import auricle.mesh.PlateShape;
 import java.util.List;
 
 /**
- * The {@link BendingStop stops} of one triangle, on its mean curvature: κ = r·(z − z̄) with one row r
- * made once, so that they add W(κ) A to the energy, W′ A r to the generalised forces and W″ A r rᵀ
- * to the quadratic form.
+ * The {@link BendingStop stops} of one triangle, on its mean curvature: κ = r·(z − z̄) with one row
+ * r made once, so that they add W(κ) A to the energy, W′ A r to the generalised forces and W″ A r
+ * rᵀ to the quadratic form.
  */
 final class StoppedBending {
   private static final StoppedBending NONE = new StoppedBending(List.of(), new double[6], 0);
@@ -30,8 +30,7 @@ final class StoppedBending {
       return NONE;
     }
     double angle = sections.angle(triangle);
-    double[] c =
-        EdgeDomain.turned(TiltCurvature.mean(plate), Math.cos(angle), Math.sin(angle));
+    double[] c = EdgeDomain.turned(TiltCurvature.mean(plate), Math.cos(angle), Math.sin(angle));
     Section section = sections.section(triangle);
     double coupled = section.stiffness(3, 4) / section.stiffness(4, 4);
     double[] row = new double[6];

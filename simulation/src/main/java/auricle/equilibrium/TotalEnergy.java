@@ -38,6 +38,7 @@ public final class TotalEnergy implements SmoothFunction {
 
   /** Whether the Hessian evaluated last followed a short step. */
   private boolean exact = true;
+
   private double loadFactor;
 
   /** Energy that terms counting from the frames had when the frames were laid anew. */

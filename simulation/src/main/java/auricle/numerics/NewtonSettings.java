@@ -9,10 +9,11 @@ package auricle.numerics;
  *     SmoothFunction#extent()}: guards soft directions, in which a small force means a large error
  * @param mostIterations iterations after which the solution counts as stalled
  * @param relaxedSteps how many steps in a row may leave the value above the last checkpoint
- * @param factorReach how far from where it was made a factor may be used again, as a fraction of the
- *     extent; 0: never. Only for bodies whose stiffest direction is not many orders of magnitude
- *     stiffer than their softest: turned by θ, a ratio r of stiffnesses makes the old factor too
- *     stiff by r θ² in the soft direction, and what it says of the step that is left too short
+ * @param factorReach how far from where it was made a factor may be used again, as a fraction of
+ *     the extent; 0: never. Only for bodies whose stiffest direction is not many orders of
+ *     magnitude stiffer than their softest: turned by θ, a ratio r of stiffnesses makes the old
+ *     factor too stiff by r θ² in the soft direction, and what it says of the step that is left too
+ *     short
  * @param acceptUnstable whether a stationary point that is no minimum counts as a solution
  */
 public record NewtonSettings(
@@ -22,7 +23,10 @@ public record NewtonSettings(
     int relaxedSteps,
     double factorReach,
     boolean acceptUnstable) {
-  /** Tolerances 1e-8 and 1e-6, 200 iterations, 6 relaxed steps, a factor for every step, minima only. */
+  /**
+   * Tolerances 1e-8 and 1e-6, 200 iterations, 6 relaxed steps, a factor for every step, minima
+   * only.
+   */
   public static final NewtonSettings USUAL = new NewtonSettings(1e-8, 1e-6, 200, 6, 0, false);
 
   /**

@@ -7,13 +7,14 @@ import java.util.List;
 
 /**
  * Cuts of one triangle on the side that closes under folding, which act only until their mouths are
- * shut. With μ = M₂/D₂₂ and κ = K₂ + (D₁₂/D₂₂) K₁, cuts of compliance c that shut at a turn of θ make
+ * shut. With μ = M₂/D₂₂ and κ = K₂ + (D₁₂/D₂₂) K₁, cuts of compliance c that shut at a turn of θ
+ * make
  *
  * <pre> κ = μ + min(c μ, θ), </pre>
  *
- * summed over all cuts. The section has the compliance of all cuts open; what shut cuts take back is
- * a {@link BendingStop} each. The law is one of an energy: where the sheet comes to rest does not
- * depend on how it got there.
+ * summed over all cuts. The section has the compliance of all cuts open; what shut cuts take back
+ * is a {@link BendingStop} each. The law is one of an energy: where the sheet comes to rest does
+ * not depend on how it got there.
  */
 final class CutShut {
   private final List<Cut> cuts = new ArrayList<>();
