@@ -36,7 +36,11 @@ final class EarParts {
     ShutShell shell = body.shell().shut();
     parts.add(
         new RelaxingShell(
-            shell.rest(), body.shell().directors(), shell.sections(), tissue.relaxation()));
+            shell.rest(),
+            body.shell().directors(),
+            shell.sections(),
+            tissue.relaxation(),
+            tissue.healing().remodelling_days() * Durations.DAY_S));
     addScar();
     tied(Purpose.SUTURE).values().forEach(loops -> loops.forEach(this::addThread));
     tied(Purpose.SKIN).values().forEach(springs -> parts.add(fading(springs, tissue.healing())));

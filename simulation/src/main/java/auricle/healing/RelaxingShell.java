@@ -20,6 +20,10 @@ import java.util.List;
  *   force = C [g∞ (x − r) + Σ gᵢ (x − qᵢ)],   q̇ᵢ = (x − qᵢ)/τᵢ,   qᵢ(0) = r.
  * </pre>
  *
+ * <p>Living cartilage that is held bent grows into the bend: its rest shape drifts, ṙ = (x − r)/τ, so
+ * that what carries in the long run is one more branch, with fraction g∞ and the time τ of
+ * remodelling, and a bend that was held long enough stays. Infinite τ: r stays, a solid.
+ *
  * <p>Over a step of length h in which x goes linearly from x₀ to x₁, with ε = exp(−h/τᵢ) and φ = (1
  * − ε) τᵢ/h, exactly
  *
@@ -35,27 +39,39 @@ import java.util.List;
  * carries nothing, without oscillation.
  */
 public final class RelaxingShell implements TimePart {
-  private final Prony prony;
+  private final List<Prony.Term> branches = new ArrayList<>();
+  private final double lasting;
   private final Directors directors;
   private final RestShape rest;
   private final RestShape mixed;
   private final RestShape present;
-  private final List<RestShape> branches = new ArrayList<>();
+  private final List<RestShape> shapes = new ArrayList<>();
   private final List<ScaledTerm> terms = new ArrayList<>();
   private double step_s;
 
   /**
-   * @param rest elastic rest shape r; the shell has had no other shape before
+   * @param rest rest shape r; the shell has had no other shape before
    * @param sections instant stiffness C
    * @param prony how it relaxes
+   * @param remodelling_s time τ in which it grows into a shape, s; infinite: never
    */
-  public RelaxingShell(RestShape rest, Directors directors, SectionField sections, Prony prony) {
-    this.prony = prony;
+  public RelaxingShell(
+      RestShape rest,
+      Directors directors,
+      SectionField sections,
+      Prony prony,
+      double remodelling_s) {
     this.directors = directors;
     this.rest = rest;
     mixed = rest.copy();
     present = rest.copy();
-    prony.terms().forEach(term -> branches.add(rest.copy()));
+    branches.addAll(prony.terms());
+    boolean grows = remodelling_s < Double.POSITIVE_INFINITY;
+    if (grows) {
+      branches.add(new Prony.Term(prony.remaining(), remodelling_s));
+    }
+    lasting = grows ? 0 : prony.remaining();
+    branches.forEach(term -> shapes.add(rest.copy()));
     for (EnergyTerm term : ShellTerms.of(mixed, directors, sections)) {
       terms.add(new ScaledTerm(term));
     }
@@ -69,15 +85,15 @@ public final class RelaxingShell implements TimePart {
   @Override
   public void aim(double from_s, double to_s) {
     step_s = to_s - from_s;
-    double share = prony.remaining();
+    double share = lasting;
     mixed.scale(0);
     mixed.add(share, rest);
     for (int i = 0; i < branches.size(); i++) {
-      Prony.Term term = prony.terms().get(i);
+      Prony.Term term = branches.get(i);
       double left = term.left(step_s);
       double mean = term.mean(step_s);
       share += term.fraction() * mean;
-      mixed.add(term.fraction() * left, branches.get(i));
+      mixed.add(term.fraction() * left, shapes.get(i));
       mixed.add(term.fraction() * (mean - left), present);
     }
     mixed.scale(1 / share);
@@ -90,10 +106,10 @@ public final class RelaxingShell implements TimePart {
   public void arrive(double[] u) {
     RestShape next = RestShape.of(rest.topology(), u, directors);
     for (int i = 0; i < branches.size(); i++) {
-      Prony.Term term = prony.terms().get(i);
+      Prony.Term term = branches.get(i);
       double left = term.left(step_s);
       double mean = term.mean(step_s);
-      RestShape branch = branches.get(i);
+      RestShape branch = shapes.get(i);
       branch.scale(left);
       branch.add(mean - left, present);
       branch.add(1 - mean, next);

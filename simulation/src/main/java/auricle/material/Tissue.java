@@ -170,7 +170,8 @@ public final class Tissue {
         values.get("healing.scar_thickness_mm"),
         values.get("healing.skin_strip_tension_n_per_mm"),
         values.get("healing.skin_strip_fraction"),
-        values.get("healing.skin_strip_days"));
+        values.get("healing.skin_strip_days"),
+        values.get("healing.remodelling_days"));
   }
 
   /** A sutured seam of cartilage. */

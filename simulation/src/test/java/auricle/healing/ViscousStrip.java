@@ -45,13 +45,17 @@ final class ViscousStrip {
   private final TimeStepSettings settings;
 
   ViscousStrip(Prony prony, TimeStepSettings settings) {
+    this(prony, Double.POSITIVE_INFINITY, settings);
+  }
+
+  ViscousStrip(Prony prony, double remodelling_s, TimeStepSettings settings) {
     this.settings = settings;
     for (int v = 0; v < mesh.vertexCount(); v++) {
       directors.align(v, 1, 0, 0);
     }
     RestShape rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
     SectionField sections = SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS));
-    shell = new RelaxingShell(rest, directors, sections, prony);
+    shell = new RelaxingShell(rest, directors, sections, prony, remodelling_s);
     parts.add(shell);
   }
 
