@@ -82,18 +82,24 @@ final class CalibrateCommand implements Callable<Integer> {
     for (OutcomeRow row : fitted.rows()) {
       out.println(
           words(
-              "%-6s %-65s found %6.3f  published %5.3g ... %5.3g  residual %6.3f  (%s; %s)",
+              "%-6s %-66s %s  published %5.3g ... %5.3g  (%s; %s)",
               row.inFit() ? "fit" : "check",
               row.what(),
-              row.found(),
+              found(row),
               row.low(),
               row.high(),
-              row.residual(),
               row.confidence(),
               row.source()));
     }
     out.println(UseNotice.TEXT);
     out.flush();
+  }
+
+  /** A level that moved too little has no loss. */
+  private static String found(OutcomeRow row) {
+    return Double.isNaN(row.found())
+        ? "none stated, moved too little"
+        : words("found %6.3f, residual %6.3f", row.found(), row.residual());
   }
 
   private static String words(String format, Object... values) {

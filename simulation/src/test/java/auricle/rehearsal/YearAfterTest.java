@@ -31,7 +31,8 @@ class YearAfterTest {
   private static final Path SCENARIOS = Path.of("..", "scenarios");
 
   private final EarCase open = read("open_fold.yaml");
-  private final Timeline usual = year(open);
+  private final RehearsalResult result = rehearsed(open);
+  private final Timeline usual = result.timeline().orElseThrow();
 
   private static EarCase read(String file) {
     try {
@@ -95,6 +96,16 @@ class YearAfterTest {
   }
 
   @Test
+  void releaseTestShowsWhatHealingHolds() {
+    double tied = usual.moments().get(0).released().orElseThrow().foldAngleUpper_deg();
+    double year = usual.last().released().orElseThrow().foldAngleUpper_deg();
+    double before = result.before().measures().foldAngleUpper_deg();
+    // before anything heals threads alone hold the fold: scar and growth hold most of it later
+    assertTrue(before - tied < 5, "cut at once: " + tied + " of " + before);
+    assertTrue(year < usual.last().measures().foldAngleUpper_deg() + 10, "cut late: " + year);
+  }
+
+  @Test
   void withoutScoringMoreIsLost() {
     Timeline unscored =
         year(with(operation -> operation instanceof Scoring ? List.of() : List.of(operation)));
@@ -124,13 +135,30 @@ class YearAfterTest {
     assertFalse(absorbed.moments().stream().allMatch(m -> m.events().isEmpty()));
   }
 
+  /** Oliaei 2013, rabbit: 14.5 deg (4-25) left of a bend held for four weeks; order only. */
   @Test
-  void aBolsterAloneDoesNotHoldTheFold() {
-    RehearsalResult result = rehearsed(read("bolster_alone.yaml"));
-    Timeline line = result.timeline().orElseThrow();
-    double before = result.before().measures().foldAngleUpper_deg();
-    double held = before - line.moments().get(0).measures().foldAngleUpper_deg();
-    double left = before - line.last().measures().foldAngleUpper_deg();
-    assertTrue(held > 0 && left < held / 2, "held " + held + " deg, left " + left);
+  void aBolsterAloneLeavesASmallLastingBend() {
+    RehearsalResult pad = rehearsed(read("bolster_alone.yaml"));
+    List<MomentResult> moments = pad.timeline().orElseThrow().moments();
+    double held = bend(pad, moments.get(0));
+    double left = bend(pad, moments.get(moments.size() - 1));
+    double earlier = bend(pad, moments.get(moments.size() - 2));
+    assertTrue(left > 1 && left < held / 2, "held " + held + " deg, left " + left);
+    assertTrue(left > 0.9 * earlier, "lasts: " + earlier + " deg earlier, left " + left);
+  }
+
+  /** Mandal 2006: scoring without sutures recurs most; rabbit ear: abrasion alone not kept. */
+  @Test
+  void scoringAloneDoesNotHoldTheFold() {
+    RehearsalResult scored =
+        rehearsed(with(o -> o instanceof Scoring ? List.of(o) : List.<Operation>of()));
+    double made = bend(scored, scored.timeline().orElseThrow().last());
+    double sutured = bend(result, usual.last());
+    assertTrue(sutured > 10 && made < sutured / 4, "scored " + made + " deg, sutured " + sutured);
+  }
+
+  /** Fold angle at the upper level, deg, by which the ear is more folded than before. */
+  private static double bend(RehearsalResult ear, MomentResult moment) {
+    return ear.before().measures().foldAngleUpper_deg() - moment.measures().foldAngleUpper_deg();
   }
 }
