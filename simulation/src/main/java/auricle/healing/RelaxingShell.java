@@ -20,8 +20,8 @@ import java.util.List;
  *   force = C [g∞ (x − r) + Σ gᵢ (x − qᵢ)],   q̇ᵢ = (x − qᵢ)/τᵢ,   qᵢ(0) = r.
  * </pre>
  *
- * <p>Living cartilage that is held bent grows into the bend: its rest shape drifts, ṙ = (x − r)/τ, so
- * that what carries in the long run is one more branch, with fraction g∞ and the time τ of
+ * <p>Living cartilage that is held bent grows into the bend: its rest shape drifts, ṙ = (x − r)/τ,
+ * so that what carries in the long run is one more branch, with fraction g∞ and the time τ of
  * remodelling, and a bend that was held long enough stays. Infinite τ: r stays, a solid.
  *
  * <p>Over a step of length h in which x goes linearly from x₀ to x₁, with ε = exp(−h/τᵢ) and φ = (1

@@ -199,7 +199,13 @@ class RelaxingShellTest {
   /** Work done on a body at rest is stored or lost, never negative: at any time, in any cycle. */
   @ParameterizedTest
   @CsvSource({
-    "0.3, Infinity", "3, Infinity", "40, Infinity", "2000, Infinity", "0.3, 50", "40, 50", "40, 5000"
+    "0.3, Infinity",
+    "3, Infinity",
+    "40, Infinity",
+    "2000, Infinity",
+    "0.3, 50",
+    "40, 50",
+    "40, 5000"
   })
   void noEnergyIsCreatedWhileTheStripIsBentToAndFro(double step_s, double remodelling_s) {
     ViscousStrip strip = new ViscousStrip(THREE, remodelling_s, FINE);
