@@ -1,16 +1,15 @@
 package auricle.material;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /**
  * Something that the model reads from the tables.
  *
- * @param key key of its rows, with a place for a name in braces where it has one, such as {@code
- *     cartilage.{region}.modulus_mpa}
+ * @param key key of its rows, words with dots between them; a word may end in a place for a name,
+ *     in braces, as in {@code cartilage.{region}.modulus_mpa}
  * @param unit of its numbers; {@code -} for a pure number
  * @param lowest outside of this a number is a slip, unit of the number
  * @param highest outside of this a number is a slip, unit of the number
@@ -26,21 +25,41 @@ public record Quantity(
     String table,
     String meaning,
     String usedBy) {
-  private static final Pattern NAME = Pattern.compile("\\{(\\w+)}");
-
   /** The names that stand in the places in braces; empty if a slot is not of this quantity. */
   Optional<List<String>> namesIn(String slot) {
-    String quoted = key.replace(".", "\\.");
-    Matcher m = Pattern.compile(NAME.matcher(quoted).replaceAll("([a-z0-9_]+)")).matcher(slot);
-    if (!m.matches()) {
-      return Optional.empty();
+    List<String> asked = words(key);
+    List<String> found = words(slot);
+    boolean fits = asked.size() == found.size();
+    List<String> names = new ArrayList<>();
+    for (int i = 0; fits && i < asked.size(); i++) {
+      int brace = asked.get(i).indexOf('{');
+      fits =
+          brace < 0
+              ? asked.get(i).equals(found.get(i))
+              : found.get(i).startsWith(asked.get(i).substring(0, brace));
+      if (fits && brace >= 0) {
+        names.add(found.get(i).substring(brace));
+        fits = isName(found.get(i).substring(brace));
+      }
     }
-    return Optional.of(IntStream.rangeClosed(1, m.groupCount()).mapToObj(m::group).toList());
+    return fits ? Optional.of(List.copyOf(names)) : Optional.empty();
+  }
+
+  private static List<String> words(String key) {
+    return Arrays.asList(key.split("\\.", -1));
+  }
+
+  private static boolean isName(String text) {
+    return !text.isEmpty()
+        && text.chars().allMatch(c -> c == '_' || c >= 'a' && c <= 'z' || c >= '0' && c <= '9');
   }
 
   /** What kinds of names stand in braces, such as {@code region}. */
   List<String> kindsOfNames() {
-    return NAME.matcher(key).results().map(r -> r.group(1)).toList();
+    return words(key).stream()
+        .filter(word -> word.indexOf('{') >= 0)
+        .map(word -> word.substring(word.indexOf('{') + 1, word.length() - 1))
+        .toList();
   }
 
   /** Whether a number can be. */

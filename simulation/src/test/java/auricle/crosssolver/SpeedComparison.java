@@ -12,8 +12,9 @@ import java.util.Locale;
 
 /**
  * Whole-process time against CalculiX at equal accuracy, side by side in one run: start of the Java
- * virtual machine included, one thread each, medians of three. Run from the root of the project,
- * after packaging:
+ * virtual machine included, one thread each, medians of three. Ours is started by the script {@code
+ * simulation/auricle} with its archive of classes, which an untimed run makes first. Run from the
+ * root of the project, after packaging:
  *
  * <pre>
  * java -cp simulation/target/test-classes:simulation/target/auricle.jar auricle.crosssolver.SpeedComparison
@@ -21,6 +22,7 @@ import java.util.Locale;
  */
 public final class SpeedComparison {
   private static final int RUNS = 3;
+  private static final String SCRIPT = Path.of("simulation/auricle").toAbsolutePath().toString();
   private final Path folder;
 
   private SpeedComparison(Path folder) {
@@ -33,6 +35,7 @@ public final class SpeedComparison {
     System.out.printf(
         "%-12s %12s %10s %10s %12s %10s %10s %7s%n",
         "case", "reference", "ccx", "error %", "ccx s", "ours", "error %", "ours s, ratio");
+    comparison.seconds(List.of(SCRIPT, "--version"));
     comparison.cantilever();
     comparison.hemisphere();
     comparison.annulus();
@@ -162,11 +165,7 @@ public final class SpeedComparison {
       ours[r] =
           seconds(
               List.of(
-                  "java",
-                  "-XX:+UseSerialGC",
-                  "-XX:TieredStopAtLevel=4",
-                  "-jar",
-                  Path.of("simulation/target/auricle.jar").toAbsolutePath().toString(),
+                  SCRIPT,
                   "analyse",
                   yaml.toString(),
                   "--out",
