@@ -14,6 +14,7 @@ public final class Launcher {
     if (System.getProperty("prism.forceGPU") == null) {
       System.setProperty("prism.forceGPU", "true");
     }
+    Beginning.ofProgram();
     Application.launch(ViewerApp.class, arguments);
   }
 }

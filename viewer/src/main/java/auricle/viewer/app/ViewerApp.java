@@ -29,7 +29,8 @@ public final class ViewerApp extends Application {
       stage.show();
       return;
     }
-    Window opened = new Window(stage, Folder.ofUser(), new SimulationRehearser());
+    Window opened = new Window(
+            stage, Folder.ofUser(), Beginning.ofProgram(), SimulationRehearser::new);
     window = Optional.of(opened);
     opened.open(fileToOpen());
   }

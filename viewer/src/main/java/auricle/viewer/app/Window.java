@@ -1,6 +1,5 @@
 package auricle.viewer.app;
 
-import auricle.scenario.ScenarioReader;
 import auricle.viewer.lesson.LessonReader;
 import auricle.viewer.store.Recovery;
 import auricle.viewer.store.Settings;
@@ -14,6 +13,7 @@ import auricle.viewer.viewmodel.Files;
 import auricle.viewer.viewmodel.Lessons;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.Models;
+import auricle.viewer.viewmodel.OtherSide;
 import auricle.viewer.viewmodel.PlanSteps;
 import auricle.viewer.viewmodel.Reactions;
 import auricle.viewer.viewmodel.Showing;
@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -48,17 +49,24 @@ public final class Window implements AutoCloseable {
   /**
    * @param stage to be shown in
    * @param folder where settings and unsaved work are kept
-   * @param rehearser what computes, on a thread of its own
+   * @param begun what computes, and what is shown first
+   * @param others make what computes a second ear
    */
-  public Window(Stage stage, Path folder, Rehearser rehearser) {
+  Window(Stage stage, Path folder, Beginning begun, Supplier<Rehearser> others) {
     this.stage = stage;
     this.settings = new Settings(folder);
-    ScenarioReader reader = ScenarioReader.shipped();
-    Desk desk = new Desk(WorkedScenarios.first(reader));
-    Solving solving = new Solving(desk, rehearser, Platform::runLater);
+    Beginning.Parts parts = begun.parts();
+    Desk desk = parts.desk();
+    Solving solving = parts.solving();
     this.models =
-        new Models(desk, new PlanSteps(desk), solving, new Showing(solving.result()), new Look());
-    this.files = new Files(desk, settings, new Recovery(folder), reader);
+        new Models(
+            desk,
+            new PlanSteps(desk),
+            solving,
+            new Showing(solving.result()),
+            new OtherSide(desk, others, Platform::runLater),
+            new Look());
+    this.files = new Files(desk, settings, new Recovery(folder), parts.reader());
     this.bench = new Workbench(models);
     this.exports = new Exports(bench, models.showing());
     this.dialogs = new FileDialogs(stage, files, desk, exports);
@@ -176,5 +184,6 @@ public final class Window implements AutoCloseable {
   @Override
   public void close() {
     models.solving().close();
+    models.other().close();
   }
 }

@@ -5,8 +5,6 @@ import java.util.Optional;
 import javafx.scene.AmbientLight;
 import javafx.scene.Group;
 import javafx.scene.PointLight;
-import javafx.scene.SceneAntialiasing;
-import javafx.scene.SubScene;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.PhongMaterial;
 import javafx.scene.shape.CullFace;
@@ -28,7 +26,7 @@ public final class EarScene {
   private final MeshView headLeft = HeadPatch.of(true);
   private final Group marks = new Group();
   private final Group veils = new Group(ghostNode);
-  private final SubScene picture;
+  private final Glass picture;
   private boolean mirrored;
 
   /** An empty scene. */
@@ -39,8 +37,7 @@ public final class EarScene {
     Group world =
         new Group(
             new AmbientLight(Color.gray(0.34)), lamps, headRight, headLeft, earNode, marks, veils);
-    picture = new SubScene(world, 400, 400, true, SceneAntialiasing.BALANCED);
-    picture.setCamera(eye.camera());
+    picture = new Glass(world, eye.camera());
     earNode.setCullFace(CullFace.BACK);
     earNode.setId("ear");
     ghostNode.setCullFace(CullFace.BACK);
@@ -65,7 +62,7 @@ public final class EarScene {
   }
 
   /** What is put into a window. */
-  public SubScene picture() {
+  public Glass picture() {
     return picture;
   }
 
@@ -99,7 +96,7 @@ public final class EarScene {
     mirrored = left;
     headRight.setVisible(headRight.isVisible() || headLeft.isVisible());
     ear.show(surface, left);
-    look(eye.orbit());
+    eye.look(eye.orbit(), mirrored);
   }
 
   /** Shows the head, or not. */
@@ -146,8 +143,15 @@ public final class EarScene {
     return eye.orbit();
   }
 
-  /** Moves the eye. */
+  /** Moves the eye to where it stays. */
   public void look(Orbit orbit) {
+    picture.still();
+    eye.look(orbit, mirrored);
+  }
+
+  /** Moves the eye on its way: drawn coarser where there is much to draw, until it rests. */
+  public void sweep(Orbit orbit) {
+    picture.moving();
     eye.look(orbit, mirrored);
   }
 
@@ -158,7 +162,7 @@ public final class EarScene {
       double y = ends.stream().mapToDouble(Spot::y_mm).average().orElse(0);
       double z = ends.stream().mapToDouble(Spot::z_mm).average().orElse(0);
       eye.middle(new Spot(x, y, z));
-      look(eye.orbit());
+      eye.look(eye.orbit(), mirrored);
     }
   }
 

@@ -7,6 +7,7 @@ import auricle.viewer.viewmodel.ChangeTable;
 import auricle.viewer.viewmodel.CourseSheet;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.Showing;
+import auricle.viewer.viewmodel.Solving;
 import java.util.List;
 import java.util.Locale;
 import javafx.geometry.HPos;
@@ -17,7 +18,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** The course of the ear: a chart over steps and the year, and what each step changed. */
-final class CoursePane extends VBox {
+final class CoursePane extends SidePane {
   private static final List<String> HEADS = List.of("Up", "Mid", "Low", "Lob", "Fold°", "Show");
 
   private final Showing showing;
@@ -25,29 +26,29 @@ final class CoursePane extends VBox {
   private final GridPane table = new GridPane();
   private final VBox notes = new VBox(4);
 
-  CoursePane(Showing showing, Look look) {
+  CoursePane(Showing showing, Solving solving, Look look) {
+    super("course");
     this.showing = showing;
     this.chart = new SheetCanvas(look, 19);
-    setId("course");
-    getStyleClass().add("side-pane");
     table.getStyleClass().add("change-table");
     for (int i = 0; i <= HEADS.size(); i++) {
       ColumnConstraints column = new ColumnConstraints();
-      column.setPercentWidth(i == 0 ? 34 : 11);
+      column.setPercentWidth(i == 0 ? 28 : 12);
       table.getColumnConstraints().add(column);
     }
     getChildren()
         .addAll(
             Texts.label("Distance from the head, mm", "sub-title"),
             chart,
+            new BandRow(solving),
             notes,
             Texts.label("What each step changed (mm, deg)", "sub-title"),
             table);
-    showing.moment().addListener(o -> draw());
-    draw();
+    showing.moment().addListener(o -> changed());
   }
 
-  private void draw() {
+  @Override
+  void draw() {
     if (showing.result().get().isEmpty()) {
       return;
     }

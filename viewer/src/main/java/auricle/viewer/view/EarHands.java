@@ -59,7 +59,7 @@ final class EarHands {
   }
 
   private void look(Orbit orbit) {
-    scene().look(orbit);
+    scene().sweep(orbit);
   }
 
   /** Flies to a clinical view. */

@@ -41,9 +41,6 @@ final class EarPane extends StackPane {
     setMinSize(200, 200);
     getChildren().addAll(scene.picture(), legend);
     setAlignment(legend, Pos.BOTTOM_LEFT);
-    scene.picture().setManaged(false);
-    scene.picture().widthProperty().bind(widthProperty());
-    scene.picture().heightProperty().bind(heightProperty());
     scene.veils().getChildren().add(target.node());
     look.theme().addListener((o, was, now) -> scene.picture().setFill(Tones.backdrop(now)));
     scene.picture().setFill(Tones.backdrop(look.theme().get()));

@@ -40,6 +40,11 @@ public final class Exports {
     AtomicFile.write(file, png(bench.ear(), PRINT_SCALE));
   }
 
+  /** Runs of pictures. */
+  public Animation animation() {
+    return new Animation(bench.ear(), showing);
+  }
+
   /** The section as SVG. */
   public void section(Path file) throws IOException {
     Optional<Sheet> sheet = bench.section().sheet(600, 460, 14);
@@ -90,15 +95,31 @@ public final class Exports {
 
   /** An image as PNG. */
   public static byte[] png(WritableImage image) throws IOException {
+    return png(copy(image));
+  }
+
+  /** A picture as PNG. */
+  static byte[] png(BufferedImage picture) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ImageIO.write(picture, "png", out);
+    return out.toByteArray();
+  }
+
+  /** A node as it stands on the screen. */
+  static BufferedImage picture(Node node) {
+    SnapshotParameters parameters = new SnapshotParameters();
+    parameters.setDepthBuffer(true);
+    return copy(node.snapshot(parameters, null));
+  }
+
+  private static BufferedImage copy(WritableImage image) {
     int w = (int) image.getWidth();
     int h = (int) image.getHeight();
     int[] pixels = new int[w * h];
     image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels, 0, w);
     BufferedImage copy = new BufferedImage(w, h, BufferedImage.TYPE_INT_RGB);
     copy.setRGB(0, 0, w, h, pixels, 0, w);
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ImageIO.write(copy, "png", out);
-    return out.toByteArray();
+    return copy;
   }
 
   private static String web(Color c) {

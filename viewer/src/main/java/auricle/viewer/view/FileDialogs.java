@@ -19,6 +19,10 @@ public final class FileDialogs {
   private static final ExtensionFilter SCENARIOS =
       new ExtensionFilter("Scenario files", "*.yaml", "*.yml");
 
+  private static final ExtensionFilter[] RUNS = {
+    new ExtensionFilter("GIF animation", "*.gif"), new ExtensionFilter("PNG frames", "*.png")
+  };
+
   private final Stage stage;
   private final Files files;
   private final Desk desk;
@@ -121,6 +125,22 @@ public final class FileDialogs {
         new ExtensionFilter("OBJ", "*.obj"),
         new ExtensionFilter("STL", "*.stl"),
         new ExtensionFilter("VTU", "*.vtu"));
+  }
+
+  /** Asks for a file for the ear on a turntable. */
+  public void exportTurntable() {
+    Animation run = exports.animation();
+    write("Export a turntable", "turntable.gif", f -> run.turntable(f, this::told), RUNS);
+  }
+
+  /** Asks for a file for the course, a picture a moment. */
+  public void exportCourse() {
+    Animation run = exports.animation();
+    write("Export the course", "course.gif", f -> run.course(f, this::told), RUNS);
+  }
+
+  private void told(List<String> wrong) {
+    files.say(wrong);
   }
 
   private interface Writing {

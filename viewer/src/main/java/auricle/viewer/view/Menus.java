@@ -49,6 +49,8 @@ public final class Menus {
     out.getItems()
         .addAll(
             item("Picture (PNG) …", "Shortcut+E", dialogs::exportPicture),
+            item("Turntable (GIF, PNG frames) …", "", dialogs::exportTurntable),
+            item("Course (GIF, PNG frames) …", "", dialogs::exportCourse),
             item("Section (SVG) …", "", dialogs::exportSection),
             item("Shape (OBJ, STL, VTU) …", "", dialogs::exportShape));
     Menu menu = new Menu("File");

@@ -1,7 +1,6 @@
 package auricle.viewer.view;
 
 import auricle.plan.Operation;
-import auricle.viewer.viewmodel.Desk;
 import auricle.viewer.viewmodel.Kind;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.PlanSteps;
@@ -29,7 +28,7 @@ final class PlanPane extends VBox {
   private final DosePane doses;
   private final List<HBox> rowNodes = new ArrayList<>();
 
-  PlanPane(PlanSteps steps, Desk desk, Look look) {
+  PlanPane(PlanSteps steps, Look look) {
     this.steps = steps;
     this.doses = new DosePane(steps, look);
     getStyleClass().add("plan-pane");
@@ -50,7 +49,7 @@ final class PlanPane extends VBox {
   }
 
   private HBox head() {
-    Label title = Texts.label("Plan", "pane-title");
+    Label title = Texts.label("Steps in order", "hint");
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     MenuButton add = new MenuButton("Add step");

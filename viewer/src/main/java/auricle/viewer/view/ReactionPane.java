@@ -15,7 +15,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** What each dose does to every third. */
-final class ReactionPane extends VBox {
+final class ReactionPane extends SidePane {
   private static final List<Tone> TONES = List.of(Tone.UPPER, Tone.MIDDLE, Tone.LOWER, Tone.LOBULE);
   private static final List<String> LEVELS = List.of("Upper", "Middle", "Lower", "Lobule");
 
@@ -26,11 +26,10 @@ final class ReactionPane extends VBox {
   private final Label words = Texts.paragraph("", "hint");
 
   ReactionPane(Reactions reactions, PlanSteps steps, Look look) {
+    super("reactions");
     this.reactions = reactions;
     this.steps = steps;
     this.look = look;
-    setId("reactions");
-    getStyleClass().add("side-pane");
     Button work = new Button("Work out the reactions of this plan");
     work.setId("work-reactions");
     work.getStyleClass().add("primary");
@@ -43,11 +42,11 @@ final class ReactionPane extends VBox {
             work,
             words,
             list);
-    reactions.shown().addListener(o -> draw());
-    draw();
+    reactions.shown().addListener(o -> changed());
   }
 
-  private void draw() {
+  @Override
+  void draw() {
     Reactions.Shown shown = reactions.shown().get();
     words.setText(shown.words());
     list.getChildren().clear();

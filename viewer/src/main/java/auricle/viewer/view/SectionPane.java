@@ -16,20 +16,18 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /** A section through the ear at any level, with distances that can be read. */
-final class SectionPane extends VBox {
+final class SectionPane extends SidePane {
   private final Showing showing;
   private final SheetCanvas canvas;
   private final Slider level = new Slider(2, 98, Level.MIDDLE.heightPercent());
   private final Label value = Texts.label("", "level-value");
 
   SectionPane(Showing showing, Look look) {
+    super("section");
     this.showing = showing;
     this.canvas = new SheetCanvas(look, 24);
-    setId("section");
-    getStyleClass().add("side-pane");
     level.setId("section-level");
     level.setAccessibleText("Level of the section, % of ear height");
     level.setBlockIncrement(1);
@@ -58,9 +56,8 @@ final class SectionPane extends VBox {
             Texts.paragraph(
                 "The number over an arrow is the distance of the most lateral point of this section from the mastoid plane, in mm. The wall is drawn 1.6 mm thick: skin and cartilage.",
                 "hint"));
-    level.valueProperty().addListener(o -> draw());
-    showing.moment().addListener(o -> draw());
-    draw();
+    level.valueProperty().addListener(o -> changed());
+    showing.moment().addListener(o -> changed());
   }
 
   /** Level that is cut, % of ear height. */
@@ -68,7 +65,8 @@ final class SectionPane extends VBox {
     return level.getValue();
   }
 
-  private void draw() {
+  @Override
+  void draw() {
     value.setText(String.format(Locale.ROOT, "%.0f %%", level.getValue()));
     canvas.show(
         (w, h, em) -> sheet(w, h, em).orElse(new Sheet(w, h)),

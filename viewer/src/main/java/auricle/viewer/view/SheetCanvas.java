@@ -7,6 +7,8 @@ import auricle.viewer.scene.Sheet.Line;
 import auricle.viewer.scene.Sheet.Words;
 import auricle.viewer.viewmodel.Look;
 import java.util.List;
+import javafx.beans.InvalidationListener;
+import javafx.beans.WeakInvalidationListener;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -29,6 +31,7 @@ final class SheetCanvas extends Region {
   private static final double[] SOLID = {};
 
   private final Canvas canvas = new Canvas();
+  private final InvalidationListener again = o -> requestLayout();
   private final Look look;
   private Maker maker = (w, h, em) -> new Sheet(w, h);
 
@@ -36,8 +39,8 @@ final class SheetCanvas extends Region {
     this.look = look;
     getChildren().add(canvas);
     setMinHeight(10);
-    look.theme().addListener(o -> requestLayout());
-    look.textScale().addListener(o -> requestLayout());
+    look.theme().addListener(new WeakInvalidationListener(again));
+    look.textScale().addListener(new WeakInvalidationListener(again));
     prefHeightProperty()
         .bind(
             javafx.beans.binding.Bindings.createDoubleBinding(

@@ -42,6 +42,8 @@ final class TimeBar extends VBox {
     clock = new Timeline(new KeyFrame(Duration.millis(900), e -> tick()));
     clock.setCycleCount(Timeline.INDEFINITE);
     play.setId("play");
+    play.setMinWidth(USE_PREF_SIZE);
+    words.setMinWidth(0);
     play.setTooltip(new Tooltip("Run through the course (P)"));
     play.setOnAction(e -> toggle());
     Button back = new Button("◂");

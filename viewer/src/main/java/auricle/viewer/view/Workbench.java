@@ -2,11 +2,13 @@ package auricle.viewer.view;
 
 import auricle.viewer.scene.ClinicalView;
 import auricle.viewer.viewmodel.Balance;
+import auricle.viewer.viewmodel.EarSheet;
 import auricle.viewer.viewmodel.Files;
 import auricle.viewer.viewmodel.Lessons;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.Models;
 import auricle.viewer.viewmodel.Reactions;
+import java.util.List;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -23,8 +25,8 @@ import javafx.scene.layout.VBox;
 
 /** The whole window: plan at the left, ear in the middle, what is measured at the right. */
 public final class Workbench extends StackPane {
-  private static final double LEFT_EM = 23;
-  private static final double RIGHT_EM = 29;
+  private static final double LEFT_EM = 21;
+  private static final double RIGHT_EM = 27;
 
   private final Models models;
   private final EarPane ear;
@@ -32,6 +34,7 @@ public final class Workbench extends StackPane {
   private final TimeBar time;
   private final SectionPane section;
   private final TabPane tabs = new TabPane();
+  private final TabPane inputs = new TabPane();
   private final VBox left = new VBox();
   private final VBox top = new VBox();
   private final BorderPane frame = new BorderPane();
@@ -51,10 +54,19 @@ public final class Workbench extends StackPane {
     StackPane.setMargin(chip, new Insets(10));
     ear.setId("ear-pane");
     tabs();
-    left.getChildren().add(new PlanPane(models.steps(), models.desk(), models.look()));
-    VBox.setVgrow(left.getChildren().get(0), javafx.scene.layout.Priority.ALWAYS);
+    EarSheet sheet = new EarSheet(models.desk(), models.solving());
+    inputs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    inputs.setId("inputs");
+    Tab plan = new Tab("Plan", new PlanPane(models.steps(), models.look()));
+    plan.setId("tab-plan");
+    inputs.getTabs().add(plan);
+    addTab(inputs, "Ear", new EarForm(sheet));
+    addTab(inputs, "Target", new TargetForm(sheet));
+    left.getChildren().add(inputs);
+    VBox.setVgrow(inputs, javafx.scene.layout.Priority.ALWAYS);
     left.getStyleClass().add("left-pane");
     BorderPane middle = new BorderPane(ear, new ToolRow(models, this), null, time, null);
+    middle.setMinWidth(260);
     SplitPane split = new SplitPane(left, middle, tabs);
     split.setDividerPositions(0.237, 0.7);
     SplitPane.setResizableWithParent(left, false);
@@ -74,7 +86,8 @@ public final class Workbench extends StackPane {
     addTab(
         "Balance", new BalancePane(models.showing(), models.steps(), models.look(), this::light));
     addTab("Section", section);
-    addTab("Course", new CoursePane(models.showing(), models.look()));
+    addTab("Both ears", new HeadPane(models.showing(), models.other(), models.look()));
+    addTab("Course", new CoursePane(models.showing(), models.solving(), models.look()));
   }
 
   /** Adds what each dose does. */
@@ -93,20 +106,30 @@ public final class Workbench extends StackPane {
   }
 
   private void addTab(String title, Node pane) {
+    addTab(tabs, title, pane);
+  }
+
+  /** Adds a pane that is drawn while its tab is open. */
+  private static void addTab(TabPane to, String title, Node pane) {
     ScrollPane scroll = new ScrollPane(pane);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     Tab tab = new Tab(title, scroll);
-    tab.setId("tab-" + title.toLowerCase(java.util.Locale.ROOT));
-    tabs.getTabs().add(tab);
+    tab.setId("tab-" + title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
+    if (pane instanceof SidePane side) {
+      tab.selectedProperty().addListener((o, was, now) -> side.seen(now));
+    }
+    to.getTabs().add(tab);
   }
 
   /** Shows the pane at the right that has a title. */
   public void openTab(String title) {
-    tabs.getTabs().stream()
-        .filter(t -> t.getText().equals(title))
-        .findFirst()
-        .ifPresent(t -> tabs.getSelectionModel().select(t));
+    for (TabPane pane : List.of(tabs, inputs)) {
+      pane.getTabs().stream()
+          .filter(t -> t.getText().equals(title))
+          .findFirst()
+          .ifPresent(t -> pane.getSelectionModel().select(t));
+    }
   }
 
   /** Title of the pane that is open at the right. */
@@ -154,6 +177,11 @@ public final class Workbench extends StackPane {
   /** Moves the eye at once. */
   public void look(auricle.viewer.scene.Orbit orbit) {
     ear.scene().look(orbit);
+  }
+
+  /** Moves the eye on its way, as a hand does. */
+  public void sweep(auricle.viewer.scene.Orbit orbit) {
+    ear.scene().sweep(orbit);
   }
 
   /** Bars above everything: menus, messages. */

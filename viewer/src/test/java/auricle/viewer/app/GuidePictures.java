@@ -38,7 +38,12 @@ public final class GuidePictures extends Application {
     height = arguments.size() > 2 ? Integer.parseInt(arguments.get(2)) : height;
     Rehearser rehearser =
         Boolean.getBoolean("auricle.stand.in") ? new StandInRehearser() : new SimulationRehearser();
-    Window opened = new Window(stage, Files.createTempDirectory("auricle"), rehearser);
+    Window opened =
+        new Window(
+            stage,
+            Files.createTempDirectory("auricle"),
+            new Beginning(rehearser),
+            SimulationRehearser::new);
     window = Optional.of(opened);
     opened.open(Optional.empty());
     stage.setWidth(width);

@@ -64,7 +64,7 @@ final class OnScreen {
               public void handle(long now) {
                 start = start < 0 ? now : start;
                 double s = (now - start) / 1e9;
-                bench.look(from.turned(60 * s, 0));
+                bench.sweep(from.turned(60 * s, 0));
                 frames.incrementAndGet();
                 if (s > seconds) {
                   stop();

@@ -38,7 +38,8 @@ public final class ScreenSpeed extends Application {
   @Override
   public void start(Stage shown) throws IOException {
     stage = Optional.of(shown);
-    open(new Window(shown, Files.createTempDirectory("auricle"), new SimulationRehearser()));
+    Path folder = Files.createTempDirectory("auricle");
+    open(new Window(shown, folder, Beginning.ofProgram(), SimulationRehearser::new));
     Thread script = new Thread(this::script, "script");
     script.setDaemon(true);
     script.start();
@@ -181,10 +182,15 @@ public final class ScreenSpeed extends Application {
     OnScreen.drawn(() -> m.showing().result().get().filter(there).isPresent());
   }
 
+  private Window standIn(Path folder) {
+    Beginning begun = new Beginning(new StandInRehearser());
+    return new Window(stage.orElseThrow(), folder, begun, StandInRehearser::new);
+  }
+
   private void standIn() throws InterruptedException, IOException {
     Path folder = Files.createTempDirectory("auricle");
     OnScreen.run(() -> window.orElseThrow().close());
-    OnScreen.run(() -> open(new Window(stage.orElseThrow(), folder, new StandInRehearser())));
+    OnScreen.run(() -> open(standIn(folder)));
     Models m = models();
     m.solving().settle(20_000);
     int part = STAND_IN_EDITS / 4;
@@ -209,6 +215,7 @@ public final class ScreenSpeed extends Application {
     /** The file for the figures. */
     public static void main(String[] arguments) {
       System.setProperty("prism.forceGPU", "true");
+      Beginning.ofProgram();
       Application.launch(ScreenSpeed.class, arguments);
     }
   }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import auricle.viewer.scene.ClinicalView;
 import auricle.viewer.store.Recovery;
 import auricle.viewer.view.Exports;
+import auricle.viewer.viewmodel.Aim;
 import auricle.viewer.viewmodel.Models;
 import auricle.viewer.viewmodel.StandInRehearser;
 import java.io.IOException;
@@ -47,7 +48,8 @@ class WindowTest {
   @Start
   void start(Stage stage) throws IOException {
     folder = Files.createTempDirectory("auricle-window");
-    window = new Window(stage, folder, new StandInRehearser());
+    window = new Window(
+            stage, folder, new Beginning(new StandInRehearser()), StandInRehearser::new);
     models = window.models();
     window.open(Optional.empty());
     stage.setWidth(1280);
@@ -157,6 +159,78 @@ class WindowTest {
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
+  }
+
+  @Test
+  void turntableAndCourseAreExportedAsRunsOfPictures(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    wait(() -> models.showing().result().get().map(r -> !r.times().isEmpty()).orElse(false));
+    Path gif = folder.resolve("turn.gif");
+    robot.interact(() -> window.exports().animation().turntable(gif, w -> {}));
+    wait(() -> Files.exists(gif));
+    int course = models.showing().result().get().orElseThrow().course().size();
+    robot.interact(
+        () -> window.exports().animation().course(folder.resolve("step.png"), w -> {}));
+    wait(() -> Files.exists(folder.resolve(String.format("step-%02d.png", course))));
+    var reader = javax.imageio.ImageIO.getImageReadersByFormatName("gif").next();
+    try (var in = javax.imageio.ImageIO.createImageInputStream(gif.toFile())) {
+      reader.setInput(in);
+      assertEquals(36, reader.getNumImages(true));
+    }
+  }
+
+  @Test
+  void theBandIsAskedForAndDrawn(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    wait(() -> state(robot).contains("At rest"));
+    robot.interact(() -> window.bench().openTab("Course"));
+    robot.clickOn("#work-band");
+    wait(() -> models.showing().result().get().map(r -> !r.bands().isEmpty()).orElse(false));
+    picture(robot, "band");
+  }
+
+  @Test
+  void aMeasurementThatCannotBeIsSaidBesideItsFieldAndUndone(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    robot.interact(() -> window.bench().openTab("Ear"));
+    robot.doubleClickOn("#field-height_mm .text-field");
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("630").push(KeyCode.ENTER);
+    wait(() -> measuredHeight() == 630);
+    wait(() -> !findings(robot, "height_mm").isEmpty());
+    picture(robot, "ear-height-impossible");
+    robot.interact(() -> models.desk().undo());
+    wait(() -> findings(robot, "height_mm").isEmpty());
+  }
+
+  private double measuredHeight() {
+    return models.desk().document().get().ear().ear().height_mm();
+  }
+
+  private static java.util.List<Node> findings(FxRobot robot, String field) {
+    return robot.lookup("#findings-" + field).queryAs(javafx.scene.layout.VBox.class).getChildren();
+  }
+
+  @Test
+  void theTargetIsChangedOnTheScreen(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    robot.interact(() -> window.bench().openTab("Target"));
+    robot.doubleClickOn("#field-helix_mastoid_upper_mm-from .text-field");
+    robot.push(KeyCode.CONTROL, KeyCode.A);
+    robot.write("9").push(KeyCode.ENTER);
+    wait(() -> Aim.UPPER.of(models.desk().document().get().ear().target()).low() == 9);
+    picture(robot, "target");
+  }
+
+  @Test
+  void bothEarsAreJudgedFromTheFront(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    robot.interact(
+        () -> window.files().openText("pair", WorkedScenarios.text("two_ears_that_differ.yaml")));
+    robot.interact(() -> window.bench().openTab("Both ears"));
+    wait(() -> models.other().result().get().isPresent());
+    picture(robot, "both-ears");
+    robot.interact(() -> window.bench().openTab("Balance"));
   }
 
   @Test

@@ -1,0 +1,109 @@
+package auricle.viewer.view;
+
+import auricle.viewer.scene.Orbit;
+import auricle.viewer.store.GifFile;
+import auricle.viewer.viewmodel.Showing;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.animation.AnimationTimer;
+
+/**
+ * Draws a run of pictures, one a frame of the screen so that the window stays alive: the ear on a
+ * turntable, or the course from before to a year after.
+ */
+public final class Animation {
+  private static final int TURNTABLE = 36;
+  private static final int TURN_MS = 90;
+  private static final int STEP_MS = 900;
+
+  private final EarPane ear;
+  private final Showing showing;
+
+  /** How a run of pictures is kept, by the ending of the file. */
+  private interface Keeping {
+    void keep(List<BufferedImage> frames) throws IOException;
+  }
+
+  Animation(EarPane ear, Showing showing) {
+    this.ear = ear;
+    this.showing = showing;
+  }
+
+  /**
+   * The ear turned once around.
+   *
+   * @param file a GIF; of any other ending, the first of a run of PNG files beside it
+   * @param done is told at the end: nothing, or why it failed
+   */
+  public void turntable(Path file, Consumer<List<String>> done) {
+    Orbit from = ear.scene().orbit();
+    run(
+        TURNTABLE,
+        i -> ear.scene().look(from.turned(360.0 * i / TURNTABLE, 0)),
+        () -> ear.scene().look(from),
+        keeping(file, TURN_MS),
+        done);
+  }
+
+  /** The course, one picture a moment; see {@link #turntable}. */
+  public void course(Path file, Consumer<List<String>> done) {
+    int count = showing.result().get().map(r -> r.course().size()).orElse(0);
+    int shown = showing.index();
+    run(count, showing::show, () -> showing.show(shown), keeping(file, STEP_MS), done);
+  }
+
+  private interface Turn {
+    void to(int i);
+  }
+
+  private void run(
+      int count, Turn turn, Runnable back, Keeping keeping, Consumer<List<String>> done) {
+    List<BufferedImage> frames = new ArrayList<>();
+    new AnimationTimer() {
+      @Override
+      public void handle(long now) {
+        if (frames.size() < count) {
+          turn.to(frames.size());
+          frames.add(Exports.picture(ear));
+        } else {
+          stop();
+          back.run();
+          finish(frames, keeping, done);
+        }
+      }
+    }.start();
+  }
+
+  private static void finish(
+      List<BufferedImage> frames, Keeping keeping, Consumer<List<String>> done) {
+    try {
+      keeping.keep(frames);
+      done.accept(List.of());
+    } catch (IOException e) {
+      done.accept(List.of("Cannot write the animation: " + e.getMessage() + "."));
+    }
+  }
+
+  private static Keeping keeping(Path file, int each_ms) {
+    String name = file.getFileName().toString();
+    return name.toLowerCase(Locale.ROOT).endsWith(".gif")
+        ? frames -> GifFile.write(file, frames, each_ms)
+        : frames -> pictures(file, frames);
+  }
+
+  /** Frames as ear-01.png, ear-02.png beside each other. */
+  private static void pictures(Path file, List<BufferedImage> frames) throws IOException {
+    String name = file.getFileName().toString().replaceAll("\\.[Pp][Nn][Gg]$", "");
+    Files.createDirectories(file.toAbsolutePath().getParent());
+    for (int i = 0; i < frames.size(); i++) {
+      Path to = file.resolveSibling(String.format(Locale.ROOT, "%s-%02d.png", name, i + 1));
+      auricle.viewer.store.AtomicFile.write(to, Exports.png(frames.get(i)));
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package auricle.viewer.viewmodel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import auricle.anatomy.EarMeasurements;
+import auricle.anatomy.Side;
+import auricle.plan.EarCase;
+import auricle.plan.EarMeasure;
+import auricle.plan.Plan;
+import auricle.plan.PressTest;
+import auricle.plan.Target;
+import auricle.plan.TissueChoice;
+import auricle.scenario.Scenario;
+import auricle.viewer.task.Rehearsed;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+
+/** Measurements, tissue and target on the desk, and the two sides of a head. */
+class EarSheetTest {
+  private static final String MODULUS = "cartilage.modulus_mpa";
+
+  private final Desk desk = new Desk(Document.of(Scenario.of("test", ear())));
+  private final Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run);
+  private final EarSheet sheet = new EarSheet(desk, solving);
+
+  private static EarCase ear() {
+    return new EarCase(
+        EarMeasurements.normalAdult(),
+        TissueChoice.standard(),
+        Plan.of(Kind.FOLD_SUTURE.usual("upper suture")),
+        Target.usual());
+  }
+
+  @AfterEach
+  void close() {
+    solving.close();
+  }
+
+  @Test
+  void aTurnedMeasurementIsUndoneAsOne() {
+    double before = sheet.ear().ear().height_mm();
+    sheet.measure(EarMeasure.HEIGHT, before + 1);
+    sheet.measure(EarMeasure.HEIGHT, before + 2);
+    sheet.endTurn();
+    assertEquals(before + 2, sheet.ear().ear().height_mm());
+    desk.undo();
+    assertEquals(before, sheet.ear().ear().height_mm());
+  }
+
+  @Test
+  void whatCannotBeIsSaidBesideItsFieldAlone() {
+    sheet.measure(EarMeasure.HEIGHT, 630);
+    assertFalse(sheet.findings("height_mm").isEmpty());
+    assertTrue(sheet.findings("width_mm").isEmpty());
+    sheet.aim(Aim.UPPER, 12, 10);
+    assertTrue(sheet.findings("target/" + Aim.UPPER.key()).get(0).contains("lesser value first"));
+    assertTrue(sheet.findings("target/" + Aim.LOWER.key()).isEmpty());
+  }
+
+  @Test
+  void everyAimIsChangedByItself() {
+    for (Aim aim : Aim.values()) {
+      double low = aim.of(sheet.ear().target()).low() + 0.5;
+      sheet.aim(aim, low, low + 1);
+      assertEquals(low, aim.of(sheet.ear().target()).low(), aim.label());
+      long changed =
+          java.util.Arrays.stream(Aim.values())
+              .filter(a -> !a.of(sheet.ear().target()).equals(a.of(Target.usual())))
+              .count();
+      assertEquals(1, changed, aim.label());
+      desk.undo();
+    }
+  }
+
+  @Test
+  void aRowOfTheTablesTakesThePlaceOfANumberAndBack() {
+    sheet.number(MODULUS, 2.5);
+    assertEquals(Map.of(MODULUS, 2.5), sheet.ear().tissue().overrides());
+    sheet.row(MODULUS, "indentation");
+    assertEquals(Map.of(), sheet.ear().tissue().overrides());
+    assertEquals(Map.of(MODULUS, "indentation"), sheet.ear().tissue().rows());
+    sheet.row(MODULUS, "");
+    assertEquals(TissueChoice.standard(), sheet.ear().tissue());
+    sheet.press(Optional.of(new PressTest(50, 5, 0.1)));
+    assertTrue(sheet.ear().tissue().press().isPresent());
+  }
+
+  @Test
+  void oneEarStandsBesideItsMirrorImageBefore() throws InterruptedException {
+    assertTrue(solving.settle(20_000));
+    Rehearsed r = solving.result().get().orElseThrow();
+    Sides sides = Sides.of(r, r.tied(), Optional.empty(), false);
+    assertEquals(Optional.of(r.tied()), sides.right());
+    assertEquals(Optional.of(r.before()), sides.left());
+    Sides.Row upper = sides.rows().get(0);
+    assertTrue(upper.difference() < 0);
+    assertEquals(Math.abs(upper.difference()) <= 3, upper.within());
+  }
+
+  @Test
+  void theOtherEarOfAPairIsWorkedOutOnlyWhileBothAreLookedAt() throws InterruptedException {
+    EarCase left = ear().withEar(EarMeasurements.normalAdult().withSide(Side.LEFT));
+    List<auricle.scenario.ScenarioEar> both =
+        List.of(
+            new auricle.scenario.ScenarioEar(ear(), auricle.scenario.Expected.NONE),
+            new auricle.scenario.ScenarioEar(left, auricle.scenario.Expected.NONE));
+    Desk pair = new Desk(Document.of(new Scenario("pair", "", both, List.of())));
+    try (OtherSide other = new OtherSide(pair, StandInRehearser::new, Runnable::run)) {
+      assertTrue(other.other().isPresent());
+      assertTrue(other.result().get().isEmpty());
+      other.look(true);
+      assertTrue(other.settle(20_000));
+      assertEquals(Side.LEFT, other.result().get().orElseThrow().ear().ear().side());
+    }
+  }
+}
