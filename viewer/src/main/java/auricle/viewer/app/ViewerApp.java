@@ -29,8 +29,8 @@ public final class ViewerApp extends Application {
       stage.show();
       return;
     }
-    Window opened = new Window(
-            stage, Folder.ofUser(), Beginning.ofProgram(), SimulationRehearser::new);
+    Window opened =
+        new Window(stage, Folder.ofUser(), Beginning.ofProgram(), SimulationRehearser::new);
     window = Optional.of(opened);
     opened.open(fileToOpen());
   }

@@ -103,9 +103,7 @@ final class Head {
     double held = Math.max(-1.5, Math.min(1.5, t));
     double[] u = difference(place(held + h, a), place(held - h, a));
     double[] v = difference(place(held, a + h), place(held, a - h));
-    double[] n = {
-      u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]
-    };
+    double[] n = {u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]};
     double length = Math.sqrt(n[0] * n[0] + n[1] * n[1] + n[2] * n[2]);
     double[] p = place(held, a);
     double out = n[0] * p[0] + n[1] * p[1] + n[2] * p[2] < 0 ? -1 : 1;

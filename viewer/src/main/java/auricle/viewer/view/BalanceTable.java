@@ -35,7 +35,8 @@ final class BalanceTable extends GridPane {
       before.setText(Texts.number(row.before(), row.unit()));
       now.setText(Texts.number(row.now(), row.unit()));
       year.setText(Texts.number(row.year(), row.unit()));
-      gauge.show((w, h, em) -> BalanceTable.gauge(row, w, h, em), row.label() + " " + row.verdict());
+      gauge.show(
+          (w, h, em) -> BalanceTable.gauge(row, w, h, em), row.label() + " " + row.verdict());
     }
 
     List<Node> cells() {

@@ -44,8 +44,14 @@ final class HeadPane extends SidePane {
       table.getColumnConstraints().add(column);
     }
     HBox views =
-        new HBox(6, view("From the front", 0, 0), view("From behind", 180, 0), view("From above", 0, 89));
-    HBox names = new HBox(Texts.label("Right ear", "sub-title"), gap(), Texts.label("Left ear", "sub-title"));
+        new HBox(
+            6,
+            view("From the front", 0, 0),
+            view("From behind", 180, 0),
+            view("From above", 0, 89));
+    HBox names =
+        new HBox(
+            Texts.label("Right ear", "sub-title"), gap(), Texts.label("Left ear", "sub-title"));
     getChildren().addAll(views, names, frame, words, table);
     showing.moment().addListener(o -> changed());
     other.result().addListener(o -> changed());
@@ -84,7 +90,12 @@ final class HeadPane extends SidePane {
 
   private void table(Sides sides) {
     table.getChildren().clear();
-    List<String> heads = List.of("mm to head", "right", "left", String.format(Locale.ROOT, "apart, ≤ %.0f", sides.most()));
+    List<String> heads =
+        List.of(
+            "mm to head",
+            "right",
+            "left",
+            String.format(Locale.ROOT, "apart, ≤ %.0f", sides.most()));
     for (int i = 0; i < heads.size(); i++) {
       cell(Texts.label(heads.get(i), "balance-head"), i, 0);
     }

@@ -13,7 +13,9 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.layout.VBox;
 
-/** Stiffness of the cartilage: a row of the tables, a number of one's own, a press at the bedside. */
+/**
+ * Stiffness of the cartilage: a row of the tables, a number of one's own, a press at the bedside.
+ */
 final class TissueForm extends VBox {
   private static final String MODULUS = "cartilage.modulus_mpa";
   private static final PressTest USUAL = new PressTest(50, 5, 0.1);
@@ -79,10 +81,7 @@ final class TissueForm extends VBox {
     filling = true;
     var tissue = sheet.ear().tissue();
     String variant = tissue.rows().getOrDefault(MODULUS, "");
-    variants.stream()
-        .filter(r -> r.variant().equals(variant))
-        .findFirst()
-        .ifPresent(this::show);
+    variants.stream().filter(r -> r.variant().equals(variant)).findFirst().ifPresent(this::show);
     Optional<PressTest> made = tissue.press();
     pressed.setSelected(made.isPresent());
     press.setVisible(made.isPresent());
@@ -99,6 +98,9 @@ final class TissueForm extends VBox {
     source.setText(
         given
             ? "A number given here takes the place of the tables'; choose a row to go back to it."
-            : Texts.upper(row.source()) + " (" + row.confidence().name().toLowerCase(Locale.ROOT) + ").");
+            : Texts.upper(row.source())
+                + " ("
+                + row.confidence().name().toLowerCase(Locale.ROOT)
+                + ").");
   }
 }

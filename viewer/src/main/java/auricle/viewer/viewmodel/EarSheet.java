@@ -56,7 +56,10 @@ public final class EarSheet {
 
   /** Takes the tissue of another row of the tables; the standard one for an empty name. */
   public void row(String slot, String variant) {
-    tissue(t -> new TissueChoice(with(t.rows(), slot, variant), without(t.overrides(), slot), t.press()));
+    tissue(
+        t ->
+            new TissueChoice(
+                with(t.rows(), slot, variant), without(t.overrides(), slot), t.press()));
   }
 
   /** Puts a number of the user's in the place of the tables'. */
@@ -130,7 +133,8 @@ public final class EarSheet {
   private static String words(Finding f) {
     String found = f.found().isEmpty() ? f.expected() : f.found();
     String first = Character.toUpperCase(found.charAt(0)) + found.substring(1);
-    String expected = f.expected().isEmpty() || found.equals(f.expected()) ? "" : "; expected " + f.expected();
+    String expected =
+        f.expected().isEmpty() || found.equals(f.expected()) ? "" : "; expected " + f.expected();
     return first + expected + "." + (f.remedy().isEmpty() ? "" : " " + f.remedy());
   }
 }

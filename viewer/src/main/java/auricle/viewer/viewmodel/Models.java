@@ -10,4 +10,5 @@ package auricle.viewer.viewmodel;
  * @param other the second ear of a pair
  * @param look how the screens look
  */
-public record Models(Desk desk, PlanSteps steps, Solving solving, Showing showing, OtherSide other, Look look) {}
+public record Models(
+    Desk desk, PlanSteps steps, Solving solving, Showing showing, OtherSide other, Look look) {}

@@ -11,8 +11,8 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
- * The other ear of a pair, worked out to the end of its plan while both are looked at. A scenario of
- * one ear has none.
+ * The other ear of a pair, worked out to the end of its plan while both are looked at. A scenario
+ * of one ear has none.
  */
 public final class OtherSide implements AutoCloseable {
   private final Desk desk;

@@ -47,7 +47,10 @@ public record Sides(Optional<Moment> right, Optional<Moment> left, String words,
             : "The scenario has one ear: the other side is its mirror image before the operation.";
     double most = shown.ear().target().sideDifference_mm();
     return new Sides(
-        isLeft ? beside : Optional.of(now), isLeft ? Optional.of(now) : beside, mine + theirs, most);
+        isLeft ? beside : Optional.of(now),
+        isLeft ? Optional.of(now) : beside,
+        mine + theirs,
+        most);
   }
 
   /** The moment of the other ear that goes with one of this: before, at its end, or as late. */
@@ -68,8 +71,10 @@ public record Sides(Optional<Moment> right, Optional<Moment> left, String words,
   }
 
   private Row row(Level level) {
-    double r = right.map(m -> Balance.distance(level).applyAsDouble(m.measures())).orElse(Double.NaN);
-    double l = left.map(m -> Balance.distance(level).applyAsDouble(m.measures())).orElse(Double.NaN);
+    double r =
+        right.map(m -> Balance.distance(level).applyAsDouble(m.measures())).orElse(Double.NaN);
+    double l =
+        left.map(m -> Balance.distance(level).applyAsDouble(m.measures())).orElse(Double.NaN);
     return new Row(Balance.label(level), r, l, Math.abs(r - l) <= most);
   }
 }

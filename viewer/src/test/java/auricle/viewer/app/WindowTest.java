@@ -48,8 +48,8 @@ class WindowTest {
   @Start
   void start(Stage stage) throws IOException {
     folder = Files.createTempDirectory("auricle-window");
-    window = new Window(
-            stage, folder, new Beginning(new StandInRehearser()), StandInRehearser::new);
+    window =
+        new Window(stage, folder, new Beginning(new StandInRehearser()), StandInRehearser::new);
     models = window.models();
     window.open(Optional.empty());
     stage.setWidth(1280);
@@ -169,8 +169,7 @@ class WindowTest {
     robot.interact(() -> window.exports().animation().turntable(gif, w -> {}));
     wait(() -> Files.exists(gif));
     int course = models.showing().result().get().orElseThrow().course().size();
-    robot.interact(
-        () -> window.exports().animation().course(folder.resolve("step.png"), w -> {}));
+    robot.interact(() -> window.exports().animation().course(folder.resolve("step.png"), w -> {}));
     wait(() -> Files.exists(folder.resolve(String.format("step-%02d.png", course))));
     var reader = javax.imageio.ImageIO.getImageReadersByFormatName("gif").next();
     try (var in = javax.imageio.ImageIO.createImageInputStream(gif.toFile())) {
