@@ -52,6 +52,7 @@ final class HeadSupport {
 
   private EnergyTerm bedding() {
     int[] vertices = attached().stream().mapToInt(v -> v).toArray();
+    double[] bedded = BeddedAreas.of(mesh, attached());
     double[] normals = new double[3 * vertices.length];
     double[] all = mesh.normals();
     for (int i = 0; i < vertices.length; i++) {
@@ -60,7 +61,7 @@ final class HeadSupport {
     return new ElasticAttachment(
         "bedding on the head",
         vertices,
-        areas(vertices),
+        Arrays.stream(vertices).mapToDouble(v -> bedded[v]).toArray(),
         normals,
         mesh.unknowns(),
         head.normal_mpa_per_mm(),

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.IntUnaryOperator;
 
 /**
  * Runs the independent solver on an input file and reads the displacements of the last increment.
@@ -23,7 +24,19 @@ final class CalculixRun {
    */
   static double[] displacements(WedgeModel model, Path folder, double firstIncrement)
       throws IOException, InterruptedException {
-    Files.writeString(folder.resolve("shell.inp"), model.input(firstIncrement));
+    run(model.input(firstIncrement), folder);
+    return read(folder.resolve("shell.dat"), model.vertexCount(), node -> (node - 2) / 3);
+  }
+
+  /** The same for small displacements, with bricks: see {@link WedgeModel#linearBricks}. */
+  static double[] smallDisplacements(WedgeModel model, Path folder)
+      throws IOException, InterruptedException {
+    run(model.linearBricks(), folder);
+    return read(folder.resolve("shell.dat"), model.vertexCount(), node -> node - 1);
+  }
+
+  private static void run(String input, Path folder) throws IOException, InterruptedException {
+    Files.writeString(folder.resolve("shell.inp"), input);
     ProcessBuilder builder = new ProcessBuilder("ccx", "-i", "shell").directory(folder.toFile());
     builder.environment().put("OMP_NUM_THREADS", "1");
     builder.redirectErrorStream(true).redirectOutput(folder.resolve("log").toFile());
@@ -37,10 +50,9 @@ final class CalculixRun {
       throw new IllegalStateException(
           "the independent solver failed: " + log.subList(Math.max(0, log.size() - 8), log.size()));
     }
-    return read(folder.resolve("shell.dat"), model.vertexCount());
   }
 
-  private static double[] read(Path file, int vertexCount) throws IOException {
+  private static double[] read(Path file, int vertexCount, IntUnaryOperator vertexOf) throws IOException {
     double[] u = new double[3 * vertexCount];
     boolean full = false;
     for (String line : Files.readAllLines(file)) {
@@ -48,7 +60,7 @@ final class CalculixRun {
       if (line.contains("displacements")) {
         full = Math.abs(Double.parseDouble(words[words.length - 1]) - 1) < 1e-9;
       } else if (words.length == 4) {
-        int vertex = (Integer.parseInt(words[0]) - 2) / 3;
+        int vertex = vertexOf.applyAsInt(Integer.parseInt(words[0]));
         for (int c = 0; c < 3; c++) {
           u[3 * vertex + c] = Double.parseDouble(words[c + 1]);
         }

@@ -1,8 +1,12 @@
 package auricle.crosssolver;
 
 import auricle.energy.DeadLoad;
+import auricle.energy.ElasticAttachment;
 import auricle.energy.EnergyTerm;
+import auricle.energy.ElasticThread;
+import auricle.energy.MaterialPoint;
 import auricle.energy.ShellTerms;
+import auricle.energy.VertexPoint;
 import auricle.equilibrium.LoadPath;
 import auricle.equilibrium.LoadSteps;
 import auricle.equilibrium.StepMonitor;
@@ -16,6 +20,7 @@ import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
 import auricle.mesh.Unknowns;
 import auricle.numerics.Outcome;
+import auricle.surgery.BeddedAreas;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -71,6 +76,28 @@ final class ShellCase {
       directors.align(v, axis == 0 ? 1 : 0, axis == 1 ? 1 : 0, axis == 2 ? 1 : 0);
       supports.fix(unknowns.vertex(v) + axis).fix(unknowns.director(v) + 1);
     }
+  }
+
+  /** Beds vertices elastically, alike in all directions, MPa/mm. */
+  void bed(List<Integer> vertices, double stiffness) {
+    double[] all = BeddedAreas.of(mesh, vertices);
+    double[] areas = vertices.stream().mapToDouble(v -> all[v]).toArray();
+    for (int k = 0; k < areas.length; k++) {
+      wedges.spring(vertices.get(k), stiffness * areas[k]);
+    }
+    int[] held = vertices.stream().mapToInt(v -> v).toArray();
+    terms.add(ElasticAttachment.isotropic("bedding", held, areas, mesh.unknowns(), stiffness));
+  }
+
+  /** A thread of a stiffness, N/mm, between two vertices that wants to be shorter, mm. */
+  void tie(int from, int to, double stiffness, double shortening) {
+    List<MaterialPoint> ends = List.of(new VertexPoint(from), new VertexPoint(to));
+    double length = new ElasticThread("", ends, false, 1).length(mesh.unknowns()) - shortening;
+    ElasticThread thread =
+        new ElasticThread("thread " + from, ends, false, stiffness * length);
+    thread.tighten(length + shortening, length);
+    terms.add(thread);
+    wedges.thread(from, to, stiffness, shortening);
   }
 
   void fixPoint(int vertex, int axis) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 
 /**
  * A shell mesh as a layer of 15-node wedges (C3D15) with supports and dead forces.
@@ -29,6 +30,8 @@ final class WedgeModel {
   private final Map<Integer, double[]> forces = new TreeMap<>();
   private final List<String> equations = new ArrayList<>();
   private final List<Double> closings = new ArrayList<>();
+  private final Map<Integer, Double> springs = new TreeMap<>();
+  private final List<Thread> threads = new ArrayList<>();
   private final double modulus;
   private final double poisson;
 
@@ -109,6 +112,36 @@ final class WedgeModel {
     closings.add(amount);
   }
 
+  /** A spring from the middle node of a vertex to its rest place, alike in all directions, N/mm. */
+  void spring(int vertex, double stiffness) {
+    springs.merge(vertex, stiffness, Double::sum);
+  }
+
+  /**
+   * A thread between the middle nodes of two vertices: a spring that pulls with stiffness, N/mm,
+   * once it is longer than its first length less a shortening, mm. Its law comes into force as a
+   * temperature rises from 0 to 1 with the load.
+   */
+  void thread(int from, int to, double stiffness, double shortening) {
+    threads.add(new Thread(from, to, stiffness, shortening));
+  }
+
+  private record Thread(int from, int to, double stiffness, double shortening) {
+    /** Force and elongation, without law at temperature 0 and with it at 1. */
+    String law() {
+      double far = 100;
+      return String.format(
+          Locale.ROOT,
+          "%n%n0.,%f,0.%n0.,%f,0.%n0.,%f,1.%n0.,%f,1.%n%f,%f,1.",
+          -far,
+          far,
+          -far,
+          -shortening,
+          stiffness * (far + shortening),
+          far);
+    }
+  }
+
   private static int largest(double[] d) {
     int k = Math.abs(d[1]) > Math.abs(d[0]) ? 1 : 0;
     return Math.abs(d[2]) > Math.abs(d[k]) ? 2 : k;
@@ -122,6 +155,29 @@ final class WedgeModel {
     return mesh.vertexCount();
   }
 
+  /** The number of the middle node of a vertex if wedges are split into bricks. */
+  static int brickNode(int vertex) {
+    return vertex + 1;
+  }
+
+  /**
+   * The input file for small displacements with every wedge split into bricks: linear, and for
+   * forces and springs at middle nodes alone.
+   */
+  String linearBricks() {
+    StringBuilder out = new StringBuilder("*HEADING\nshell of one layer of bricks\n");
+    BrickSplit bricks = new BrickSplit(mesh, thickness);
+    out.append(bricks.text());
+    springs(out, bricks.elementCount(), WedgeModel::brickNode);
+    line(out, "*NSET, NSET=MIDDLE, GENERATE");
+    line(out, "1," + mesh.vertexCount());
+    material(out);
+    line(out, "*STEP\n*STATIC\n*CLOAD");
+    forces.forEach((n, f) -> force(out, brickNode((n - 2) / 3), f));
+    line(out, "*NODE PRINT, NSET=MIDDLE\nU\n*END STEP");
+    return out.toString();
+  }
+
   /** The input file. */
   String input(double firstIncrement) {
     StringBuilder out = new StringBuilder("*HEADING\nshell of one layer of wedges\n");
@@ -132,34 +188,67 @@ final class WedgeModel {
     }
     out.append("*ELEMENT, TYPE=C3D15, ELSET=SHELL\n");
     elements(out);
+    springs(out, mesh.topology().triangleCount(), v -> node(v, Face.MIDDLE));
     out.append("*NSET, NSET=MIDDLE\n");
     for (int v = 0; v < mesh.vertexCount(); v++) {
       out.append(node(v, Face.MIDDLE)).append('\n');
     }
-    out.append("*MATERIAL, NAME=M\n*ELASTIC\n").append(modulus).append(',').append(poisson);
-    out.append("\n*SOLID SECTION, ELSET=SHELL, MATERIAL=M\n*BOUNDARY\n");
+    material(out);
+    line(out, "*BOUNDARY");
     fixed.forEach((n, directions) -> directions.forEach(d -> line(out, n + "," + d + "," + d)));
     equations.forEach(out::append);
+    if (!threads.isEmpty()) {
+      out.append("*INITIAL CONDITIONS, TYPE=TEMPERATURE\nALL,0\n");
+    }
     out.append("*STEP, NLGEOM, INC=500\n*STATIC\n").append(firstIncrement);
     // the default residual tolerance of half a per cent is too loose for a comparison
     out.append(",1.,1e-6,0.1\n*CONTROLS, PARAMETERS=FIELD\n1e-4,1e-3\n");
     if (!forces.isEmpty()) {
       out.append("*CLOAD\n");
     }
-    forces.forEach(
-        (n, f) -> {
-          for (int c = 0; c < 3; c++) {
-            line(out, String.format(Locale.ROOT, "%d,%d,%.12g", n, c + 1, f[c]));
-          }
-        });
+    forces.forEach((n, f) -> force(out, n, f));
     if (!closings.isEmpty()) {
       out.append("*BOUNDARY\n");
     }
     for (int k = 0; k < closings.size(); k++) {
       line(out, pilot(k) + ",1,1," + closings.get(k));
     }
+    if (!threads.isEmpty()) {
+      out.append("*TEMPERATURE\nALL,1\n");
+    }
     out.append("*NODE PRINT, NSET=MIDDLE, FREQUENCY=1000\nU\n*END STEP\n");
     return out.toString();
+  }
+
+  private void material(StringBuilder out) {
+    line(out, "*MATERIAL, NAME=M\n*ELASTIC\n" + modulus + "," + poisson);
+    line(out, "*SOLID SECTION, ELSET=SHELL, MATERIAL=M");
+  }
+
+  private static void force(StringBuilder out, int node, double[] f) {
+    for (int c = 0; c < 3; c++) {
+      line(out, String.format(Locale.ROOT, "%d,%d,%.12g", node, c + 1, f[c]));
+    }
+  }
+
+  private void springs(StringBuilder out, int before, IntUnaryOperator middle) {
+    int element = before;
+    for (Map.Entry<Integer, Double> spring : springs.entrySet()) {
+      for (int direction = 1; direction <= 3; direction++) {
+        element++;
+        line(out, "*ELEMENT, TYPE=SPRING1, ELSET=SPRING" + element);
+        line(out, element + "," + middle.applyAsInt(spring.getKey()));
+        line(out, "*SPRING, ELSET=SPRING" + element);
+        line(out, String.format(Locale.ROOT, "%d%n%.12g", direction, spring.getValue()));
+      }
+    }
+    for (Thread thread : threads) {
+      element++;
+      line(out, "*ELEMENT, TYPE=SPRINGA, ELSET=THREAD" + element);
+      int from = middle.applyAsInt(thread.from());
+      line(out, element + "," + from + "," + middle.applyAsInt(thread.to()));
+      line(out, "*SPRING, NONLINEAR, ELSET=THREAD" + element + thread.law());
+    }
   }
 
   private static void line(StringBuilder out, String text) {
@@ -184,7 +273,7 @@ final class WedgeModel {
     }
   }
 
-  private static void middle(
+  static void middle(
       double[] x, double[] n, int a, int b, double[] middle, double[] normal) {
     double tilt = 0;
     double length = 0;

@@ -37,9 +37,7 @@ class MeshConvergenceTest {
     Map<Figure, Double> off = new EnumMap<>(Figure.class);
     for (Figure figure : Figure.values()) {
       double change = Math.abs(figure.of(fine) - figure.of(planning));
-      boolean radius = figure == Figure.RIM_SMALLEST_RADIUS;
-      double limit =
-          figure.unit().equals("deg") ? ANGLE : radius ? 0.1 * figure.of(fine) : DISTANCE;
+      double limit = figure.unit().equals("deg") ? ANGLE : DISTANCE;
       if (change > limit) {
         off.put(figure, change);
       }

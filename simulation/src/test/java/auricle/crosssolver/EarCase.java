@@ -1,0 +1,72 @@
+package auricle.crosssolver;
+
+import auricle.anatomy.Auricle;
+import auricle.anatomy.Chart;
+import auricle.anatomy.MeshLevel;
+import auricle.anatomy.ShapeParameters;
+import auricle.anatomy.SurfaceSpot;
+import auricle.measurement.EarMeasurer;
+import auricle.measurement.Measures;
+import auricle.mesh.ShellMesh;
+
+/**
+ * The normal adult ear told to both solvers: the mesh of the anatomy, one homogeneous isotropic
+ * layer throughout, floor and roots bedded on springs that are alike in all directions. Left out of
+ * both: layers, differences between regions, and the head as an obstacle.
+ */
+final class EarCase {
+  private static final double THICKNESS = 1.2;
+  private static final double MODULUS = 1.5;
+  private static final double POISSON = 0.4;
+  private static final double BEDDING = 0.005;
+  private static final double THREAD = 0.1;
+
+  private final Auricle auricle;
+  private final ShellCase shell;
+
+  EarCase(MeshLevel level) {
+    auricle = Auricle.of(ShapeParameters.normalAdult(), level);
+    shell = new ShellCase(auricle.mesh(), THICKNESS, MODULUS, POISSON);
+    shell.bed(auricle.mesh().vertexSet(Auricle.ATTACHED).orElseThrow(), BEDDING);
+  }
+
+  ShellMesh mesh() {
+    return auricle.mesh();
+  }
+
+  ShellCase shell() {
+    return shell;
+  }
+
+  /** What is measured on the ear with its vertices at places, mm. */
+  Measures measures(double[] places) {
+    return new EarMeasurer(auricle).measure(places);
+  }
+
+  /** A dead force on the rim at a level, N, towards the head. */
+  void press(double level_percent, double force) {
+    Chart chart = auricle.chart();
+    double around = chart.aroundOfRimAtHeight(level_percent);
+    int rim = nearest(chart.spot(around, chart.acrossOfRim(around)));
+    shell.force(rim, WedgeModel.Face.MIDDLE, -force, 0, 0);
+  }
+
+  /**
+   * A thread from scapha to bowl across the fold at a level, 7 and 6 mm from it: a spring of 0.1
+   * N/mm that wants to be shorter by a length, mm.
+   */
+  void tie(double level_percent, double shortening) {
+    Chart chart = auricle.chart();
+    double around = chart.aroundAtHeight(level_percent);
+    int scapha = nearest(chart.fromFold(around, 7));
+    shell.tie(nearest(chart.fromFold(around, -6)), scapha, THREAD, shortening);
+  }
+
+  private int nearest(SurfaceSpot spot) {
+    int most = 0;
+    for (int corner = 1; corner < 3; corner++) {
+      most = spot.weight(corner) > spot.weight(most) ? corner : most;
+    }
+    return mesh().topology().vertex(spot.triangle(), most);
+  }
+}
