@@ -35,7 +35,9 @@ final class BrickSplit {
       layEdges(edges[face], (face - 0.5) * thickness);
     }
     for (int v = 0; v < mesh.vertexCount(); v++) {
-      node("V" + v + "m", new double[] {mesh.position(v, 0), mesh.position(v, 1), mesh.position(v, 2)});
+      node(
+          "V" + v + "m",
+          new double[] {mesh.position(v, 0), mesh.position(v, 1), mesh.position(v, 2)});
     }
     for (int t = 0; t < topology.triangleCount(); t++) {
       for (int corner = 0; corner < 3; corner++) {
@@ -57,15 +59,16 @@ final class BrickSplit {
     for (int e = 0; e < topology.edgeCount(); e++) {
       double[] middle = new double[3];
       double[] normal = new double[3];
-      WedgeModel.middle(
-          x, n, 3 * topology.edgeStart(e), 3 * topology.edgeEnd(e), middle, normal);
+      WedgeModel.middle(x, n, 3 * topology.edgeStart(e), 3 * topology.edgeEnd(e), middle, normal);
       for (int c = 0; c < 3; c++) {
         out[3 * e + c] = middle[c] + height * normal[c];
       }
     }
   }
 
-  /** The brick at a corner of a triangle: corner, middles of its two edges, middle of the triangle. */
+  /**
+   * The brick at a corner of a triangle: corner, middles of its two edges, middle of the triangle.
+   */
   private void brick(int t, int corner) {
     double[][] at = corners(corner);
     String[] names = names(t, corner);
@@ -157,8 +160,7 @@ final class BrickSplit {
     StringBuilder out = new StringBuilder("*NODE, NSET=ALL\n");
     for (int k = 0; k < places.size(); k++) {
       double[] p = places.get(k);
-      out.append(
-          String.format(Locale.ROOT, "%d,%.12g,%.12g,%.12g%n", k + 1, p[0], p[1], p[2]));
+      out.append(String.format(Locale.ROOT, "%d,%.12g,%.12g,%.12g%n", k + 1, p[0], p[1], p[2]));
     }
     return out.append(elements).toString();
   }

@@ -52,7 +52,8 @@ final class CalculixRun {
     }
   }
 
-  private static double[] read(Path file, int vertexCount, IntUnaryOperator vertexOf) throws IOException {
+  private static double[] read(Path file, int vertexCount, IntUnaryOperator vertexOf)
+      throws IOException {
     double[] u = new double[3 * vertexCount];
     boolean full = false;
     for (String line : Files.readAllLines(file)) {

@@ -2,8 +2,8 @@ package auricle.crosssolver;
 
 import auricle.energy.DeadLoad;
 import auricle.energy.ElasticAttachment;
-import auricle.energy.EnergyTerm;
 import auricle.energy.ElasticThread;
+import auricle.energy.EnergyTerm;
 import auricle.energy.MaterialPoint;
 import auricle.energy.ShellTerms;
 import auricle.energy.VertexPoint;
@@ -93,8 +93,7 @@ final class ShellCase {
   void tie(int from, int to, double stiffness, double shortening) {
     List<MaterialPoint> ends = List.of(new VertexPoint(from), new VertexPoint(to));
     double length = new ElasticThread("", ends, false, 1).length(mesh.unknowns()) - shortening;
-    ElasticThread thread =
-        new ElasticThread("thread " + from, ends, false, stiffness * length);
+    ElasticThread thread = new ElasticThread("thread " + from, ends, false, stiffness * length);
     thread.tighten(length + shortening, length);
     terms.add(thread);
     wedges.thread(from, to, stiffness, shortening);

@@ -273,8 +273,7 @@ final class WedgeModel {
     }
   }
 
-  static void middle(
-      double[] x, double[] n, int a, int b, double[] middle, double[] normal) {
+  static void middle(double[] x, double[] n, int a, int b, double[] middle, double[] normal) {
     double tilt = 0;
     double length = 0;
     for (int c = 0; c < 3; c++) {

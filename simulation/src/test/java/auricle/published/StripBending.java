@@ -111,8 +111,7 @@ final class StripBending {
   }
 
   private Supports supports() {
-    Supports.Builder supports =
-        new Supports.Builder(unknowns.size(), 3 * unknowns.vertexCount());
+    Supports.Builder supports = new Supports.Builder(unknowns.size(), 3 * unknowns.vertexCount());
     at(0).forEach(v -> supports.fix(unknowns.vertex(v) + 2));
     at(LENGTH).forEach(v -> supports.fix(unknowns.vertex(v) + 2));
     int first = at(0).get(0);
