@@ -33,7 +33,9 @@ public enum CautionKind {
   /** The sulcus is effaced. */
   EFFACED_SULCUS,
   /** The two ears differ. */
-  SIDES_DIFFER;
+  SIDES_DIFFER,
+  /** A press at the bedside was softer or firmer than any that was published. */
+  UNUSUAL_PRESS;
 
   /** The name in files. */
   public String key() {

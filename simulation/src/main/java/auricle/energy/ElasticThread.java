@@ -88,9 +88,15 @@ public final class ElasticThread implements EnergyTerm {
    * @throws IllegalArgumentException if the tension is negative or not finite
    */
   public void pull(double tension_N) {
-    double full = new ThreadLaw.ConstantPull(tension_N).tension_N();
+    pull(0, tension_N);
+  }
+
+  /** The same from one tension at load factor 0 to another at 1, N. */
+  public void pull(double from_N, double to_N) {
+    double from = new ThreadLaw.ConstantPull(from_N).tension_N();
+    double change = new ThreadLaw.ConstantPull(to_N).tension_N() - from;
     // a predictor may look a little below zero
-    follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, lambda * full)));
+    follow(lambda -> new ThreadLaw.ConstantPull(Math.max(0, from + lambda * change)));
   }
 
   /**

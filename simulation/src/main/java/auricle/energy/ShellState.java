@@ -4,7 +4,6 @@ import auricle.material.SectionField;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Strain, curvature and section forces of every triangle, for results.
@@ -19,7 +18,6 @@ public final class ShellState {
   private final RestShape rest;
   private final Directors directors;
   private final SectionField sections;
-  private final List<EdgeDomain> domains;
   private final double[] strain;
   private final double[] curvature;
 
@@ -34,7 +32,6 @@ public final class ShellState {
     this.rest = grown;
     this.directors = directors;
     this.sections = sections;
-    this.domains = EdgeDomain.all(start, grown, directors.unknowns(), sections);
     this.strain = new double[3 * grown.topology().triangleCount()];
     this.curvature = new double[3 * grown.topology().triangleCount()];
   }
@@ -48,7 +45,7 @@ public final class ShellState {
   public void evaluate(double[] u, double loadFactor) {
     Arrays.fill(strain, 0);
     EdgeArcs arcs = EdgeArcs.local();
-    for (EdgeDomain domain : domains) {
+    for (EdgeDomain domain : EdgeDomain.all(start, rest, directors.unknowns(), sections)) {
       domain.grow(loadFactor);
       arcs.measure(domain, u, directors, false);
       for (EdgeDomain.Side side : domain.sides()) {
@@ -59,6 +56,11 @@ public final class ShellState {
         }
       }
     }
+    evaluateCurvature(u, loadFactor);
+  }
+
+  /** Computes curvatures alone. */
+  public void evaluateCurvature(double[] u, double loadFactor) {
     for (int t = 0; t < rest.topology().triangleCount(); t++) {
       bend(t, u, loadFactor);
     }

@@ -117,7 +117,7 @@ public final class Supports {
   }
 
   /** Writes the free unknowns into all; the others stay. */
-  void scatter(double[] x, double[] all) {
+  public void scatter(double[] x, double[] all) {
     for (int k = 0; k < free.length; k++) {
       all[free[k]] = x[k];
     }

@@ -7,30 +7,31 @@ package auricle.material;
  * <pre> W = ½ k ⟨s κ − κ₀⟩²,   κ = K₂ + (D₁₂/D₂₂) K₁ </pre>
  *
  * <p>κ is M₂/D₂₂, so that a stop takes back what {@link Section#softenedAcross} took. So that W″ is
- * continuous, it rises linearly from 0 to k over a band of {@value #BLEND} of κ₀ on each side of
- * it; outside of it the law is exact.
+ * continuous, it rises linearly from 0 to k over a band of {@value #BLEND} of κ₀, and at least
+ * {@value #LEAST_BLEND} 1/mm, on each side of it; outside of it the law is exact.
  *
  * @param side s: 1 where the sheet stops as it becomes more convex to its normal, −1 towards the
  *     other side
- * @param curvature_per_mm κ₀, 1/mm, positive
+ * @param curvature_per_mm κ₀, 1/mm, not negative
  * @param stiffness_n_mm k, N·mm, positive
  */
 public record BendingStop(int side, double curvature_per_mm, double stiffness_n_mm) {
   private static final double BLEND = 0.05;
+  private static final double LEAST_BLEND = 5e-4;
 
   /**
    * @throws IllegalArgumentException if a number is out of its range
    */
   public BendingStop {
-    if (Math.abs(side) != 1 || !(curvature_per_mm > 0) || !(stiffness_n_mm > 0)) {
+    if (Math.abs(side) != 1 || !(curvature_per_mm >= 0) || !(stiffness_n_mm > 0)) {
       throw new IllegalArgumentException(
-          "a stop to side %d at %s 1/mm of %s N·mm; expected side 1 or -1 and positive numbers"
+          "a stop to side %d at %s 1/mm of %s N·mm; expected side 1 or -1, a curvature ≥ 0, a stiffness > 0"
               .formatted(side, curvature_per_mm, stiffness_n_mm));
     }
   }
 
   private double blend() {
-    return BLEND * curvature_per_mm;
+    return Math.max(BLEND * curvature_per_mm, LEAST_BLEND);
   }
 
   private double beyond(double curvature) {

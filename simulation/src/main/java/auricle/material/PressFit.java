@@ -20,6 +20,9 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  */
 public record PressFit(
     Tissue tissue, double scale, double modelForce_n, int evaluations, List<Finding> findings) {
+  /** Slot of the row whose range a press is held against, N/mm. */
+  public static final String HELD_TO = "attachment.rim_stiffness_n_per_mm";
+
   /** Softest and stiffest factor that is tried. */
   static final double SOFTEST = 0.05;
 

@@ -200,7 +200,7 @@ public final class Tissue {
 
   /** Force over displacement at the rim in vivo, N/mm: what a press at the bedside is held to. */
   public UsedRow rimStiffness() {
-    return values.used("attachment.rim_stiffness_n_per_mm");
+    return values.used(PressFit.HELD_TO);
   }
 
   /** A thread by its key, such as {@code polyester_4_0}. */

@@ -129,6 +129,14 @@ final class NewtonStep {
     return finite;
   }
 
+  /**
+   * Forces foreseen from an unstable point mean little: after it, those that are there count, which
+   * a second evaluation of the same point brings.
+   */
+  private boolean evaluateAfter(boolean unstable) {
+    return evaluateAnew() && (!unstable || point.evaluate(x));
+  }
+
   /** With the old factor where it serves, else with one to be made. */
   private boolean evaluate() {
     double before = point.residual();
@@ -140,7 +148,7 @@ final class NewtonStep {
         && point.residual() <= QUICK * before) {
       return true;
     }
-    return evaluateAnew();
+    return evaluateAfter(point.negativePivots() != 0);
   }
 
   private boolean evaluateAnew() {

@@ -3,10 +3,12 @@ package auricle.rehearsal;
 import auricle.anatomy.Auricle;
 import auricle.assessment.Assessment;
 import auricle.assessment.Assessor;
+import auricle.assessment.Caution;
 import auricle.assessment.ThreadLoad;
 import auricle.healing.Timeline;
 import auricle.material.UsedRow;
 import auricle.plan.EarCase;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -67,7 +69,10 @@ public record RehearsalResult(
             .filter(ThreadState::suture)
             .map(t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
             .toList();
-    return Assessor.assess(ear, before().measures(), after().measures(), loads);
+    Assessment found = Assessor.assess(ear, before().measures(), after().measures(), loads);
+    List<Caution> cautions = new ArrayList<>(found.cautions());
+    PressCaution.of(ear, materialRows).ifPresent(cautions::add);
+    return new Assessment(found.faults(), found.balance(), cautions);
   }
 
   /** The ear before the plan. */

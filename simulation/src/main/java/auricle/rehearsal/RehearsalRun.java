@@ -163,6 +163,7 @@ final class RehearsalRun {
 
   private List<UsedRow> rows() {
     Set<UsedRow> rows = new LinkedHashSet<>(tissue.rows());
+    ear.tissue().press().ifPresent(press -> rows.add(tissue.rimStiffness()));
     for (Operation operation : operations) {
       if (operation instanceof TiedOperation tied) {
         tissue.thread(tied.thread()).ifPresent(thread -> rows.addAll(thread.rows()));

@@ -53,6 +53,11 @@ public final class BodySections implements SectionField {
     shutting.computeIfAbsent(triangle, t -> new CutShut()).add(cut);
   }
 
+  /** Whether there are cuts that may shut. */
+  boolean scored() {
+    return !shutting.isEmpty();
+  }
+
   /**
    * Takes cuts that are shut at a place for as good as uncut, and leaves no others that could shut.
    *

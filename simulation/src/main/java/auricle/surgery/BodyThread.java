@@ -73,6 +73,12 @@ public record BodyThread(
         : Optional.empty();
   }
 
+  /** Whether it does nothing: pulls at nothing and does not resist. */
+  boolean slack(double[] u) {
+    double length = thread.length(u);
+    return thread.law().tension(length) <= 0 && thread.law().stiffness(length) <= 0;
+  }
+
   /** The same thread with a law of its own, as it is now. */
   BodyThread copy() {
     ElasticThread same = new ElasticThread(thread.name(), points, closed, axialStiffness_n);

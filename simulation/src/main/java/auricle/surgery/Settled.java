@@ -33,9 +33,23 @@ public record Settled(
     return outcome == Outcome.CONVERGED;
   }
 
-  static Settled of(NewtonResult r) {
+  /** Nothing done yet. */
+  static Settled untouched() {
+    return new Settled(Outcome.CONVERGED, "untouched", 0, 0, 0, List.of());
+  }
+
+  /**
+   * @param stable whether it led through stable shapes alone
+   */
+  static Settled of(NewtonResult r, boolean stable) {
+    Outcome outcome = r.converged() && !stable ? Outcome.STALLED : r.outcome();
     return new Settled(
-        r.outcome(), r.reason(), r.iterations().size(), r.residual(), r.tolerance(), List.of());
+        outcome, r.reason(), r.iterations().size(), r.residual(), r.tolerance(), List.of());
+  }
+
+  /** The same, ended otherwise. */
+  Settled ended(Outcome other, String otherWords) {
+    return new Settled(other, otherWords, iterations, residual_n, tolerance_n, events);
   }
 
   static Settled of(LoadPath path, int iterations) {

@@ -3,23 +3,16 @@ package auricle.surgery;
 import auricle.energy.EnergyTerm;
 import auricle.energy.ShellState;
 import auricle.energy.ShellTerms;
-import auricle.equilibrium.LoadPath;
-import auricle.equilibrium.LoadSteps;
 import auricle.equilibrium.Sensitivities;
-import auricle.equilibrium.StepMonitor;
 import auricle.equilibrium.Supports;
 import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
 import auricle.mesh.Topology;
-import auricle.numerics.Linearisation;
-import auricle.numerics.NewtonIteration;
-import auricle.numerics.NewtonMinimiser;
-import auricle.numerics.NewtonResult;
-import auricle.numerics.NewtonSettings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A sheet of tissue that is operated on: rest shape and sections that change, threads that are tied
@@ -31,8 +24,8 @@ import java.util.List;
  * there from the start, pulling at nothing, so that the sparse pattern is made once.
  */
 public final class ShellBody {
-  /** Iterations after which a single step is given up for load steps. */
-  private static final int QUICK = 25;
+  /** A thread longer than its way by more than this share does nothing at all. */
+  private static final double SLACK = 2e-3;
 
   private final ShellMesh mesh;
   private final Directors directors;
@@ -43,11 +36,8 @@ public final class ShellBody {
   private final List<BodyThread> threads;
   private final List<RenewableTerm> shell = new ArrayList<>();
   private final TotalEnergy energy;
-  private final NewtonMinimiser minimiser;
+  private final RestFinder finder;
   private boolean changed;
-
-  /** Whether the solver holds the factor of the present state. */
-  private boolean factored;
 
   /** Whether the terms still lead from an earlier rest shape to the present one. */
   private boolean growing;
@@ -77,7 +67,7 @@ public final class ShellBody {
     terms.addAll(others);
     threads.forEach(thread -> terms.add(thread.thread()));
     energy = new TotalEnergy(terms, supports, directors, mesh.unknowns(), edgeLength(mesh));
-    minimiser = new NewtonMinimiser(energy);
+    finder = new RestFinder(energy);
   }
 
   /** A body of its own in the same state. */
@@ -105,7 +95,7 @@ public final class ShellBody {
   void restore(RestState state) {
     state.tie(threads);
     energy.restore(state.energy());
-    factored = false;
+    finder.forget();
   }
 
   /**
@@ -122,8 +112,8 @@ public final class ShellBody {
     rest.become(target);
     renew();
     energy.setLoadFactor(1);
-    minimiser.point().evaluate(energy.free());
-    factored = false;
+    finder.forget();
+    finder.memory().evaluate(energy.free());
     return energy.forces().clone();
   }
 
@@ -198,10 +188,12 @@ public final class ShellBody {
 
   /** Rest shape and sections with every cut that is shut now as good as uncut; copies. */
   public ShutShell shut() {
-    ShellState state = new ShellState(rest, directors, sections);
-    state.evaluate(unknowns());
     ShutShell shut = new ShutShell(rest.copy(), sections.copy());
-    shut.sections().settleCuts(state, shut.rest());
+    if (sections.scored()) {
+      ShellState state = new ShellState(rest, directors, sections);
+      state.evaluateCurvature(unknowns(), 1);
+      shut.sections().settleCuts(state, shut.rest());
+    }
     return shut;
   }
 
@@ -233,15 +225,12 @@ public final class ShellBody {
   }
 
   /**
-   * Leads the sheet to rest under what was changed: in one step where that leads through stable
-   * shapes, else over load factors 0 … 1. On failure it is left at the last state at rest on the
-   * way, with the change in force.
+   * Leads the sheet to rest under what was changed. On failure it is left at the last state at rest
+   * on the way, with the change in force.
    */
   Settled settle(Solving solving) {
-    if (changed || growing) {
-      renew();
-    }
-    Settled settled = quickly(new double[energy.size()], () -> {}, () -> {}, solving);
+    finishGrowing();
+    Settled settled = finder.find(new Growth(energy), solving);
     rest.become(target);
     return settled;
   }
@@ -253,96 +242,42 @@ public final class ShellBody {
     return settle(solving);
   }
 
-  private Settled settleGradually(Solving solving) {
-    energy.setLoadFactor(0);
-    Counting counting = new Counting(solving.monitor());
-    LoadPath path = new LoadSteps(energy, minimiser, solving.settings(), counting).run(1);
-    Settled settled = Settled.of(path, counting.count());
-    factored = settled.converged();
-    return settled;
-  }
-
-  /**
-   * Ties a thread to a rest length, mm, and leads the sheet to rest: in one step where that leads
-   * through stable shapes, else over load steps.
-   */
+  /** Ties a thread to a rest length, mm, and leads the sheet to rest. */
   Settled tie(BodyThread thread, double restLength_mm, Solving solving) {
-    double[] motion = tightening().toLength(thread, restLength_mm);
-    double from = thread.restLength_mm().orElseGet(() -> thread.thread().length(unknowns()));
-    Settled settled =
-        quickly(
-            motion,
-            () -> thread.thread().tieToLength(restLength_mm),
-            () -> {
-              finishGrowing();
-              thread.thread().tighten(from, restLength_mm);
-            },
-            solving);
-    thread.thread().tieToLength(restLength_mm);
-    return settled;
+    finishGrowing();
+    double length = thread.thread().length(unknowns());
+    if (thread.slack(unknowns()) && restLength_mm > (1 + SLACK) * length) {
+      thread.thread().tieToLength(restLength_mm);
+      Optional<Settled> resting = finder.resting(solving);
+      if (resting.isPresent()) {
+        return resting.get();
+      }
+    }
+    double from = thread.restLength_mm().map(rest -> Math.min(rest, length)).orElse(length);
+    double to = restLength_mm;
+    return finder.find(new ThreadTie(energy, this::tightening, thread, false, from, to), solving);
   }
 
   /** Pulls a thread to a tension, N, leads the sheet to rest and knots the thread there. */
   Settled pull(BodyThread thread, double tension_n, Solving solving) {
-    double[] motion = tightening().toTension(thread, tension_n);
-    Runnable pull = () -> thread.thread().pull(tension_n);
-    Runnable gradually =
-        () -> {
-          finishGrowing();
-          pull.run();
-        };
-    Settled settled = quickly(motion, pull, gradually, solving);
+    finishGrowing();
+    double from = thread.thread().tension(unknowns());
+    ThreadTie pull = new ThreadTie(energy, this::tightening, thread, true, from, tension_n);
+    Settled settled = finder.find(pull, solving);
     thread.thread().knot(unknowns());
-    factored = false;
+    finder.forget();
     return settled;
   }
 
-  /** Lets the rest shape stay where a load factor of 1 has led it. */
+  /** Puts what was changed in force, and lets the rest shape stay where it has been led. */
   private void finishGrowing() {
-    if (growing) {
+    if (changed || growing) {
       renew();
     }
   }
 
-  /** With the factor of the present state, made if the solver does not hold it. */
   private Tightening tightening() {
-    Linearisation point = minimiser.point();
-    if (!factored) {
-      energy.setLoadFactor(1);
-      point.evaluate(energy.free());
-      point.factorize(false);
-    }
-    return new Tightening(energy, point);
-  }
-
-  /**
-   * @param motion where the sheet is expected to go
-   * @param atOnce puts the thread's last law in force
-   * @param gradually puts a law in force that reaches it at load factor 1
-   */
-  private Settled quickly(double[] motion, Runnable atOnce, Runnable gradually, Solving solving) {
-    double[] saved = energy.save();
-    factored = false;
-    atOnce.run();
-    energy.setLoadFactor(1);
-    double[] x = energy.free();
-    double t = Math.min(1, energy.largestStep(x, motion));
-    for (int k = 0; k < x.length; k++) {
-      x[k] += t * motion[k];
-    }
-    NewtonSettings newton = solving.settings().newton().withIterations(QUICK);
-    Counting counting = new Counting(solving.monitor());
-    NewtonResult result =
-        minimiser.minimise(
-            x, newton, n -> n.negativePivots() == 0 && counting.proceed(energy.loadFactor(), n));
-    Settled first = Settled.of(result);
-    if (counting.cancelled() || (result.converged() && !result.metNegativeCurvature())) {
-      factored = result.converged();
-      return first;
-    }
-    energy.restore(saved);
-    gradually.run();
-    return settleGradually(solving).after(first);
+    return new Tightening(energy, finder.point());
   }
 
   private void renew() {
@@ -356,32 +291,7 @@ public final class ShellBody {
 
   /** How the present state answers to small changes. */
   Sensitivities sensitivities() {
-    return new Sensitivities(energy, minimiser.point());
-  }
-
-  /** Counts the iterations of all attempts. */
-  private static final class Counting implements StepMonitor {
-    private final StepMonitor monitor;
-    private int count;
-    private boolean cancelled;
-
-    Counting(StepMonitor monitor) {
-      this.monitor = monitor;
-    }
-
-    int count() {
-      return count;
-    }
-
-    boolean cancelled() {
-      return cancelled;
-    }
-
-    @Override
-    public boolean proceed(double loadFactor, NewtonIteration iteration) {
-      count++;
-      cancelled |= !monitor.proceed(loadFactor, iteration);
-      return !cancelled;
-    }
+    finder.forget();
+    return new Sensitivities(energy, finder.memory());
   }
 }

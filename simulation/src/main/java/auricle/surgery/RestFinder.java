@@ -1,0 +1,184 @@
+package auricle.surgery;
+
+import auricle.equilibrium.LoadPath;
+import auricle.equilibrium.LoadSteps;
+import auricle.equilibrium.StepMonitor;
+import auricle.equilibrium.TotalEnergy;
+import auricle.numerics.Linearisation;
+import auricle.numerics.NewtonIteration;
+import auricle.numerics.NewtonMinimiser;
+import auricle.numerics.NewtonResult;
+import auricle.numerics.NewtonSettings;
+import auricle.numerics.Outcome;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Leads a body from rest to rest under a change of its energy: at once if that leads through stable
+ * shapes, or after an unstable start to about where it was expected; else over a half, a quarter, an eighth of the change; and where that does not help
+ * either, over the load steps of {@link LoadSteps}, which know snaps.
+ */
+final class RestFinder {
+  /** Iterations after which an attempt is given up for a shorter one. */
+  private static final int QUICK = 25;
+
+  /** Iterations within which the stiffness has to be positive definite again. */
+  private static final int OVERSHOOT = 3;
+
+  private static final double SHORTEST = 1 / 8.0;
+
+  /** Iterations of one change, all attempts together, after which it is given up. */
+  private static final int MOST = 400;
+
+  private final TotalEnergy energy;
+  private final NewtonMinimiser minimiser;
+
+  /** Whether the solver holds the factor of the present state. */
+  private boolean factored;
+
+  /** A change that can be made in part. */
+  interface Change {
+    /** Where the body is expected to go under a share of it, free unknowns; not yet in force. */
+    double[] motion(double share);
+
+    /** Puts a share of it in force, 0 … 1. */
+    void put(double share);
+
+    /** Puts a law in force that leads from a share of it at load factor 0 to all of it at 1. */
+    void lead(double from);
+
+    /** Puts all of it in force, as it stays. */
+    void end();
+  }
+
+  RestFinder(TotalEnergy energy) {
+    this.energy = energy;
+    minimiser = new NewtonMinimiser(energy);
+  }
+
+  /** To be called after the state or the energy has been changed by others. */
+  void forget() {
+    factored = false;
+  }
+
+  /** The solver's memory. */
+  Linearisation memory() {
+    return minimiser.point();
+  }
+
+  /** The energy linearised and factorised at the present state. */
+  Linearisation point() {
+    Linearisation point = minimiser.point();
+    if (!factored) {
+      point.evaluate(energy.free());
+      point.factorize(false);
+    }
+    return point;
+  }
+
+  /** The present state, if it is known to be at rest under the energy as it is. */
+  Optional<Settled> resting(Solving solving) {
+    if (!factored) {
+      return Optional.empty();
+    }
+    Linearisation point = minimiser.point();
+    double tolerance = point.allowed(solving.settings().newton().residualTolerance());
+    return Optional.of(
+        new Settled(
+            Outcome.CONVERGED,
+            "at rest: nothing pulls that did not before",
+            0,
+            point.residual(),
+            Math.max(tolerance, point.residual()),
+            List.of()));
+  }
+
+  /** Makes a change and leads the body to rest; it ends in force even on failure. */
+  Settled find(Change change, Solving solving) {
+    Counting counting = new Counting(solving.monitor(), MOST);
+    Settled settled = Settled.untouched();
+    double done = 0;
+    double step = 1;
+    while (done < 1 && step >= SHORTEST && !counting.ended()) {
+      double next = Math.min(1, done + step);
+      settled = attempt(change, done, next, solving, counting).after(settled);
+      step = settled.converged() ? 2 * (next - done) : (next - done) / 2;
+      done = settled.converged() ? next : done;
+    }
+    if (done < 1 && !counting.ended()) {
+      settled = gradually(change, done, solving, counting).after(settled);
+    }
+    change.end();
+    return counting.judge(settled);
+  }
+
+  private Settled attempt(
+      Change change, double from, double to, Solving solving, Counting counting) {
+    double[] saved = energy.save();
+    double[] motion = change.motion(to);
+    factored = false;
+    change.put(to);
+    double[] x = energy.free();
+    Excursion way = new Excursion(energy, x, motion);
+    NewtonSettings newton = solving.settings().newton().withIterations(QUICK);
+    NewtonResult result =
+        minimiser.minimise(
+            x, newton, n -> hopeful(n) && counting.proceed(energy.loadFactor(), n));
+    factored = result.converged() && (!result.metNegativeCurvature() || way.asExpected(energy));
+    if (!factored) {
+      energy.restore(saved);
+      change.put(from);
+    }
+    return Settled.of(result, factored);
+  }
+
+  /** A start that overshoots may be unstable, but the iteration has to come back soon. */
+  private static boolean hopeful(NewtonIteration n) {
+    return n.negativePivots() == 0 || n.iteration() < OVERSHOOT;
+  }
+
+  private Settled gradually(Change change, double from, Solving solving, Counting counting) {
+    change.lead(from);
+    int before = counting.count();
+    LoadPath path = new LoadSteps(energy, minimiser, solving.settings(), counting).run(1);
+    factored = path.outcome() == Outcome.CONVERGED;
+    return Settled.of(path, counting.count() - before);
+  }
+
+  /** Counts the iterations of all attempts, and ends them when there are too many. */
+  private static final class Counting implements StepMonitor {
+    private final StepMonitor monitor;
+    private final int most;
+    private int count;
+    private boolean cancelled;
+
+    Counting(StepMonitor monitor, int most) {
+      this.monitor = monitor;
+      this.most = most;
+    }
+
+    int count() {
+      return count;
+    }
+
+    boolean ended() {
+      return cancelled || count >= most;
+    }
+
+    @Override
+    public boolean proceed(double loadFactor, NewtonIteration iteration) {
+      count++;
+      cancelled |= !monitor.proceed(loadFactor, iteration);
+      return !ended();
+    }
+
+    /** The same, with what this had to do with it. */
+    Settled judge(Settled settled) {
+      if (settled.converged() || cancelled || count < most) {
+        return settled;
+      }
+      return settled.ended(
+          Outcome.STALLED, "given up after %d iterations: %s".formatted(most, settled.words()));
+    }
+  }
+}
