@@ -48,12 +48,7 @@ final class PressCaution {
             low,
             high);
     Limit limit =
-        new Limit(
-            row.key(),
-            soft ? low : high,
-            "N/mm",
-            row.source(),
-            row.confidence().key());
+        new Limit(row.key(), soft ? low : high, "N/mm", row.source(), row.confidence().key());
     return Optional.of(
         new Caution(CautionKind.UNUSUAL_PRESS, words, stiffness, limit, "press_test"));
   }

@@ -15,8 +15,9 @@ import java.util.Optional;
 
 /**
  * Leads a body from rest to rest under a change of its energy: at once if that leads through stable
- * shapes, or after an unstable start to about where it was expected; else over a half, a quarter, an eighth of the change; and where that does not help
- * either, over the load steps of {@link LoadSteps}, which know snaps.
+ * shapes, or after an unstable start to about where it was expected; else over a half, a quarter,
+ * an eighth of the change; and where that does not help either, over the load steps of {@link
+ * LoadSteps}, which know snaps.
  */
 final class RestFinder {
   /** Iterations after which an attempt is given up for a shorter one. */
@@ -122,8 +123,7 @@ final class RestFinder {
     Excursion way = new Excursion(energy, x, motion);
     NewtonSettings newton = solving.settings().newton().withIterations(QUICK);
     NewtonResult result =
-        minimiser.minimise(
-            x, newton, n -> hopeful(n) && counting.proceed(energy.loadFactor(), n));
+        minimiser.minimise(x, newton, n -> hopeful(n) && counting.proceed(energy.loadFactor(), n));
     factored = result.converged() && (!result.metNegativeCurvature() || way.asExpected(energy));
     if (!factored) {
       energy.restore(saved);

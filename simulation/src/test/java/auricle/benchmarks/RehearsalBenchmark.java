@@ -54,10 +54,7 @@ public class RehearsalBenchmark {
   public void rehearse() throws BadInputException {
     live =
         LiveEar.of(
-            ear(9.25),
-            RehearsalSettings.tied(),
-            MaterialTables.shipped(),
-            RehearsalWatcher.SILENT);
+            ear(9.25), RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);
   }
 
   private static EarCase ear(double gap_mm) {

@@ -20,8 +20,7 @@ class PressCautionTest {
   private static RehearsalResult pressed(double force_n) throws BadInputException {
     TissueChoice standard = TissueChoice.standard();
     TissueChoice tissue = standard.withPress(new PressTest(70, 8, force_n));
-    EarCase ear =
-        new EarCase(EarMeasurements.normalAdult(), tissue, Plan.of(), Target.usual());
+    EarCase ear = new EarCase(EarMeasurements.normalAdult(), tissue, Plan.of(), Target.usual());
     return Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
   }
 
