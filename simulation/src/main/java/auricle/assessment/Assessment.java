@@ -1,5 +1,6 @@
 package auricle.assessment;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,6 +16,13 @@ public record Assessment(List<Fault> faults, List<Balance> balance, List<Caution
     faults = List.copyOf(faults);
     balance = List.copyOf(balance);
     cautions = List.copyOf(cautions);
+  }
+
+  /** The same with what the two ears against each other give to beware of. */
+  public Assessment with(List<SideDifference> sides) {
+    List<Caution> all = new ArrayList<>(cautions);
+    sides.forEach(side -> side.caution().ifPresent(all::add));
+    return new Assessment(faults, balance, all);
   }
 
   /** Whether every measurement with a target is where it is wanted. */

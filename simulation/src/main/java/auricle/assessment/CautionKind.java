@@ -22,6 +22,8 @@ public enum CautionKind {
   TENSION_NEAR_KNOT_PULL,
   /** A thread is near to tearing out of the tissue. */
   TENSION_NEAR_TEAR_THROUGH,
+  /** A thread carries nothing in the end. */
+  SLACK_THREAD,
   /** The lobule stands out of the line of the rim. */
   LOBULE_LEFT_BEHIND,
   /** Skin alone is relied on. */

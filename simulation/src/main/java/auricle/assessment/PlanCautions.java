@@ -59,6 +59,7 @@ final class PlanCautions {
   /** Adds what follows from what the threads carry. */
   void addForThreads(List<ThreadLoad> threads) {
     for (ThreadLoad thread : threads) {
+      slack(thread);
       share(
           CautionKind.TENSION_NEAR_KNOT_PULL,
           "knot_pull_share",
@@ -71,6 +72,14 @@ final class PlanCautions {
           thread,
           thread.tearThrough_n(),
           "the tension that tears out its bites");
+    }
+  }
+
+  private void slack(ThreadLoad thread) {
+    if (thread.tension_n() < limits.of("slack_thread").value()) {
+      String words =
+          thread.name() + " is slack: its bites lie nearer than it is tied, so it carries nothing";
+      add(CautionKind.SLACK_THREAD, "slack_thread", words, thread.tension_n(), thread.name());
     }
   }
 

@@ -1,6 +1,8 @@
 package auricle.assessment;
 
 import auricle.measurement.Figure;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A measurement on both ears.
@@ -14,6 +16,23 @@ public record SideDifference(Figure figure, double right, double left, Limit lim
   /** Right less left, in the unit of the figure. */
   public double difference() {
     return right - left;
+  }
+
+  /** What to say of it; nothing within the limit. */
+  public Optional<Caution> caution() {
+    String words =
+        String.format(
+            Locale.ROOT,
+            "The two ears differ: %s %.1f mm right, %.1f mm left, more than %.1f mm apart",
+            figure.label(),
+            right,
+            left,
+            limit.value());
+    return within()
+        ? Optional.empty()
+        : Optional.of(
+            new Caution(
+                CautionKind.SIDES_DIFFER, words, Math.abs(difference()), limit, figure.key()));
   }
 
   /** Whether the two are within the limit. */

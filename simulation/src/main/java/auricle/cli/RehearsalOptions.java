@@ -12,10 +12,17 @@ import java.util.List;
  * @param samples tissues drawn for the band
  * @param seed of the drawing
  * @param tables folders of material tables
+ * @param reactions whether to find what a little more of every dose would do
  * @param quiet whether to keep silent about the progress
  */
 record RehearsalOptions(
-    MeshLevel mesh, boolean springBack, int samples, long seed, List<Path> tables, boolean quiet) {
+    MeshLevel mesh,
+    boolean springBack,
+    int samples,
+    long seed,
+    List<Path> tables,
+    boolean reactions,
+    boolean quiet) {
   RehearsalOptions {
     tables = List.copyOf(tables);
   }

@@ -78,6 +78,11 @@ final class RehearseCommand implements Callable<Integer> {
   private List<Path> tables = new ArrayList<>();
 
   @Option(
+      names = "--reactions",
+      description = "Tells too what a little more of every dose would do; takes some seconds.")
+  private boolean reactions;
+
+  @Option(
       names = {"-q", "--quiet"},
       description = "No progress on standard error.")
   private boolean quiet;
@@ -101,7 +106,7 @@ final class RehearseCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     try {
-      RehearsalOptions options = new RehearsalOptions(mesh, !tied, samples, seed, tables, quiet);
+      RehearsalOptions options = new RehearsalOptions(mesh, !tied, samples, seed, tables, reactions, quiet);
       return new RehearsalRun(file, out, options, errors)
           .run()
           .map(report -> tell(report, output))

@@ -1,13 +1,12 @@
 package auricle.cli;
 
 import auricle.anatomy.Side;
-import auricle.assessment.Assessor;
-import auricle.assessment.SideDifference;
 import auricle.diagnostics.BadInputException;
 import auricle.material.MaterialTables;
 import auricle.rehearsal.Rehearsal;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
+import auricle.rehearsal.Sides;
 import auricle.report.Hash;
 import auricle.report.RehearsalReport;
 import auricle.scenario.ExpectationResult;
@@ -72,7 +71,12 @@ final class ScenarioRehearsal {
     List<Double> asked = loaded.scenario().times_days();
     List<Double> times = asked.isEmpty() ? RehearsalSettings.usual().times_days() : asked;
     return new RehearsalSettings(
-        options.mesh(), options.springBack(), times, options.samples(), options.seed());
+        options.mesh(),
+        options.springBack(),
+        times,
+        options.samples(),
+        options.seed(),
+        options.reactions());
   }
 
   private RehearsalReport report(Map<Side, RehearsalResult> results) {
@@ -81,22 +85,13 @@ final class ScenarioRehearsal {
     for (ScenarioEar ear : scenario.ears()) {
       expectations.addAll(Expectations.check(ear, results));
     }
-    RehearsalResult right = results.get(Side.RIGHT);
-    RehearsalResult left = results.get(Side.LEFT);
-    List<SideDifference> sides =
-        right == null || left == null
-            ? List.of()
-            : Assessor.sides(
-                right.after().measures(),
-                left.after().measures(),
-                right.ear().target().sideDifference_mm());
     return new RehearsalReport(
         scenario.title().isEmpty() ? loaded.name() : scenario.title(),
         loaded.name(),
         Hash.sha256(loaded.text().getBytes(StandardCharsets.UTF_8)),
         ProgramVersion.version(),
         List.copyOf(results.values()),
-        sides,
+        Sides.of(results),
         expectations);
   }
 }

@@ -30,6 +30,9 @@ public final class Rehearsal {
     Tissue tissue = EarTissue.of(ear, auricle, tables);
     RehearsalRun run = new RehearsalRun(ear, auricle, tissue, watcher);
     RehearsalResult tied = run.run();
+    if (settings.reactions() && tied.converged()) {
+      tied = tied.with(new Reactions(run.body(), run.operations()).all(watcher));
+    }
     if (!settings.springBack() || !tied.converged()) {
       return tied;
     }

@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param steps states in order; the first is the ear before the plan
  * @param timeline the time after the operation; none if it was not asked for or the plan did not
  *     come to rest
+ * @param reactions what a little more of every dose would do at the end of the plan; none if they
+ *     were not asked for or the plan did not come to rest
  * @param materialRows rows of the material tables that the figures rest on, threads included
  * @param provenance mesh, solver and versions
  */
@@ -28,11 +30,13 @@ public record RehearsalResult(
     Auricle auricle,
     List<StepResult> steps,
     Optional<Timeline> timeline,
+    List<Reaction> reactions,
     List<UsedRow> materialRows,
     Provenance provenance) {
   /** Keeps its own copies of the lists. */
   public RehearsalResult {
     steps = List.copyOf(steps);
+    reactions = List.copyOf(reactions);
     materialRows = List.copyOf(materialRows);
   }
 
@@ -43,13 +47,18 @@ public record RehearsalResult(
       List<StepResult> steps,
       List<UsedRow> materialRows,
       Provenance provenance) {
-    this(ear, auricle, steps, Optional.empty(), materialRows, provenance);
+    this(ear, auricle, steps, Optional.empty(), List.of(), materialRows, provenance);
   }
 
   /** The same with the time after the operation. */
   RehearsalResult with(Timeline followed) {
     return new RehearsalResult(
-        ear, auricle, steps, Optional.of(followed), materialRows, provenance);
+        ear, auricle, steps, Optional.of(followed), reactions, materialRows, provenance);
+  }
+
+  /** The same with what a little more of every dose would do. */
+  RehearsalResult with(List<Reaction> found) {
+    return new RehearsalResult(ear, auricle, steps, timeline, found, materialRows, provenance);
   }
 
   /** Whether every step came to rest. */

@@ -18,8 +18,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.function.BooleanSupplier;
-import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
 /** Writes every file of a rehearsal into a folder, several at a time. */
@@ -101,19 +101,25 @@ public final class RehearsalFiles {
     return null;
   }
 
-  private void text(String name, Supplier<String> content) {
-    files.put(name, () -> content.get().getBytes(StandardCharsets.UTF_8));
+  private void text(String name, Callable<String> content) {
+    files.put(name, () -> content.call().getBytes(StandardCharsets.UTF_8));
   }
 
   private void pictures(RehearsalResult ear) {
-    Map<String, Supplier<Page>> pages = new RehearsalPictures(report, ear).all();
+    Map<String, FutureTask<Page>> pages = new LinkedHashMap<>();
+    new RehearsalPictures(report, ear)
+        .all()
+        .forEach((name, page) -> pages.put(name, new FutureTask<>(page::get)));
     pages.forEach(
-        (name, page) -> {
-          files.put(name + ".png", () -> PngPicture.write(page.get(), DOTS_PER_INCH));
-          files.put(
-              name + ".svg",
-              () -> SvgPicture.write(page.get(), UseNotice.TEXT).getBytes(StandardCharsets.UTF_8));
-        });
+        (name, page) ->
+            files.put(name + ".png", () -> PngPicture.write(drawn(page), DOTS_PER_INCH)));
+    pages.forEach((name, page) -> text(name + ".svg", () -> SvgPicture.write(drawn(page), UseNotice.TEXT)));
+  }
+
+  /** The page, which is drawn once for both of its files. */
+  private static Page drawn(FutureTask<Page> page) throws Exception {
+    page.run();
+    return page.get();
   }
 
   private void shapes(RehearsalResult ear) {

@@ -1,12 +1,15 @@
 package auricle.report;
 
 import auricle.material.UsedRow;
+import auricle.measurement.Figure;
 import auricle.rehearsal.Provenance;
+import auricle.rehearsal.Reaction;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.StepResult;
 import auricle.scenario.ExpectationResult;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * The whole rehearsal as JSON, by the schema {@code auricle/report/rehearsal-1.schema.json}. It
@@ -15,27 +18,29 @@ import java.util.Locale;
  */
 public final class RehearsalJson {
   private final JsonText json;
+  private final RehearsalReport report;
   private final StepJson steps;
   private final TimelineJson time;
 
-  private RehearsalJson(JsonText json) {
+  private RehearsalJson(JsonText json, RehearsalReport report) {
     this.json = json;
+    this.report = report;
     this.steps = new StepJson(json);
     this.time = new TimelineJson(json);
   }
 
   /** The file. */
   public static String write(RehearsalReport report) {
-    return JsonText.of(json -> new RehearsalJson(json).all(report));
+    return JsonText.of(json -> new RehearsalJson(json, report).all());
   }
 
-  private void all(RehearsalReport report) {
+  private void all() {
     json.text("format", "auricle-rehearsal/1");
     json.text("use", UseNotice.TEXT);
     json.text("title", report.title());
     json.truth("converged", report.converged());
     json.truth("expectations_met", report.expectationsMet());
-    json.object("inputs", o -> inputs(report));
+    json.object("inputs", o -> inputs());
     json.objects("expectations", report.expectations(), this::expectation);
     if (report.ofPair()) {
       new AssessmentJson(json).sides(report.sides());
@@ -45,7 +50,7 @@ public final class RehearsalJson {
     }
   }
 
-  private void inputs(RehearsalReport report) {
+  private void inputs() {
     json.text("program_version", report.version());
     json.text("scenario_file", report.scenarioFile());
     json.text("scenario_sha256", report.scenarioSha256());
@@ -78,8 +83,24 @@ public final class RehearsalJson {
     json.object("before", o -> steps.outcome(first.outcome()));
     steps.steps(ear.steps());
     steps.threads(last.threads());
+    if (!ear.reactions().isEmpty()) {
+      json.objects("reactions", ear.reactions(), this::reaction);
+    }
     ear.timeline().ifPresent(t -> json.object("timeline", o -> time.write(t)));
-    new AssessmentJson(json).write(ear.assessment());
+    new AssessmentJson(json).write(report.assessment(ear));
+  }
+
+  private void reaction(Reaction reaction) {
+    json.text("operation", reaction.operation());
+    json.text("dose", reaction.dose());
+    json.text("unit", reaction.unit());
+    json.object("rates", o -> rates(reaction.rates()));
+  }
+
+  private void rates(Map<Figure, Double> rates) {
+    for (Figure figure : Figure.values()) {
+      json.number(figure.key(), rates.getOrDefault(figure, Double.NaN));
+    }
   }
 
   private void basis(Provenance from, List<UsedRow> rows) {

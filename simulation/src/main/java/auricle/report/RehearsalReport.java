@@ -1,5 +1,6 @@
 package auricle.report;
 
+import auricle.assessment.Assessment;
 import auricle.assessment.SideDifference;
 import auricle.healing.Timeline;
 import auricle.rehearsal.RehearsalResult;
@@ -42,6 +43,11 @@ public record RehearsalReport(
   /** Whether everything that the scenario expects was found. */
   public boolean expectationsMet() {
     return expectations.stream().allMatch(ExpectationResult::met);
+  }
+
+  /** What there is to say about an ear, the other one in view. */
+  public Assessment assessment(RehearsalResult ear) {
+    return ear.assessment().with(sides);
   }
 
   /** Whether it is of two ears. */

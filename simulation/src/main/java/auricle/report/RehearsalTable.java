@@ -1,7 +1,9 @@
 package auricle.report;
 
+import auricle.assessment.Balance;
 import auricle.measurement.Figure;
 import auricle.plan.Range;
+import auricle.rehearsal.Reaction;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.StepResult;
 import auricle.rehearsal.ThreadState;
@@ -34,6 +36,7 @@ final class RehearsalTable {
     table.figures();
     table.steps();
     table.threads();
+    table.reactions();
     return table.text.toString();
   }
 
@@ -59,7 +62,7 @@ final class RehearsalTable {
           TextTable.number(after, 1),
           TextTable.change(after - before, 1),
           target == null ? "" : TextTable.range(target.low(), target.high()),
-          target == null ? "" : Targets.verdict(figure, target, after));
+          target == null ? "" : new Balance(figure, before, after, target).words());
     }
     text.append(table.text()).append('\n');
   }
@@ -111,6 +114,28 @@ final class RehearsalTable {
     }
     if (!table.isBare()) {
       text.append("Threads\n").append(table.text()).append('\n');
+    }
+  }
+
+  private void reactions() {
+    TextTable table = new TextTable("llrrrrrrr");
+    List<Figure> figures = Targets.SHOWN.stream().filter(SHORT::containsKey).toList();
+    table.row(heads(figures));
+    String before = "";
+    for (Reaction reaction : ear.reactions()) {
+      String[] cells = new String[figures.size() + 2];
+      cells[0] = reaction.operation().equals(before) ? "" : reaction.operation();
+      cells[1] = reaction.dose();
+      for (int f = 0; f < figures.size(); f++) {
+        cells[f + 2] =
+            TextTable.change(reaction.rates().getOrDefault(figures.get(f), Double.NaN), 2);
+      }
+      before = reaction.operation();
+      table.row(cells);
+    }
+    if (!table.isBare()) {
+      text.append("What a little more of each dose would do in the end (mm or deg for 1 of its unit)\n");
+      text.append(table.text()).append('\n');
     }
   }
 

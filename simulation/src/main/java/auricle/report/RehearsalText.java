@@ -36,9 +36,10 @@ public final class RehearsalText {
             ear.provenance().vertices()));
     failures(ear);
     text.append('\n');
-    faults(ear.assessment());
+    Assessment assessment = report.assessment(ear);
+    faults(assessment);
     text.append(RehearsalTable.write(ear));
-    cautions(ear.assessment());
+    cautions(assessment);
     ear.timeline().map(CourseText::write).ifPresent(text::append);
   }
 

@@ -2,7 +2,9 @@ package auricle.scenario;
 
 import auricle.anatomy.Side;
 import auricle.assessment.CautionKind;
+import auricle.assessment.SideDifference;
 import auricle.rehearsal.RehearsalResult;
+import auricle.rehearsal.Sides;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -32,7 +34,8 @@ public final class Expectations {
    */
   public static List<ExpectationResult> check(ScenarioEar ear, Map<Side, RehearsalResult> results) {
     Map<Side, Course> courses = new EnumMap<>(Side.class);
-    results.forEach((side, result) -> courses.put(side, new RehearsedCourse(result)));
+    List<SideDifference> sides = Sides.of(results);
+    results.forEach((side, result) -> courses.put(side, new RehearsedCourse(result, sides)));
     Course own = courses.remove(ear.side());
     if (own == null) {
       throw new IllegalArgumentException("the ear was not rehearsed: " + ear.side());

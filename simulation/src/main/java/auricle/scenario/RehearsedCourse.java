@@ -2,6 +2,7 @@ package auricle.scenario;
 
 import auricle.assessment.Caution;
 import auricle.assessment.CautionKind;
+import auricle.assessment.SideDifference;
 import auricle.healing.MomentResult;
 import auricle.healing.ThreadAtMoment;
 import auricle.healing.Timeline;
@@ -23,9 +24,14 @@ final class RehearsedCourse implements Course {
   private static final double NEAR = 0.03;
 
   private final RehearsalResult result;
+  private final List<SideDifference> sides;
 
-  RehearsedCourse(RehearsalResult result) {
+  /**
+   * @param sides the ear against the other one; empty if there is none
+   */
+  RehearsedCourse(RehearsalResult result, List<SideDifference> sides) {
     this.result = result;
+    this.sides = List.copyOf(sides);
   }
 
   @Override
@@ -41,7 +47,9 @@ final class RehearsedCourse implements Course {
   @Override
   public Optional<Set<CautionKind>> cautions() {
     return Optional.of(
-        result.assessment().cautions().stream().map(Caution::kind).collect(Collectors.toSet()));
+        result.assessment().with(sides).cautions().stream()
+            .map(Caution::kind)
+            .collect(Collectors.toSet()));
   }
 
   @Override

@@ -54,7 +54,7 @@ class AssessorTest {
     Balance middle =
         balance.stream().filter(b -> b.figure() == Figure.HELIX_MASTOID_MIDDLE).findFirst().get();
     assertFalse(middle.met());
-    assertEquals("6.0 mm above the target", middle.words());
+    assertEquals("6.0 mm too far out", middle.words());
     assertTrue(balance.get(0).met());
   }
 
@@ -95,6 +95,38 @@ class AssessorTest {
     assertFalse(sides.get(1).within());
     assertTrue(sides.get(0).within());
     assertEquals("memory", sides.get(0).limit().confidence());
+  }
+
+  @Test
+  void earsThatDifferAreACaution() {
+    Measures left = ear(14, 21, 18, 15, 106, 106, 31, 10.7, 0, 11);
+    List<SideDifference> sides = Assessor.sides(NORMAL, left, Target.USUAL_SIDE_DIFFERENCE_MM);
+    Assessment alone = assess(NORMAL, NORMAL, List.of(), List.of());
+    assertFalse(alone.warnsOf(CautionKind.SIDES_DIFFER));
+    assertTrue(alone.with(sides).warnsOf(CautionKind.SIDES_DIFFER));
+    assertEquals(alone.cautions(), alone.with(sides.subList(0, 1)).cautions());
+  }
+
+  @Test
+  void aThreadThatCarriesNothingIsNamed() {
+    List<ThreadLoad> threads =
+        List.of(new ThreadLoad("upper", 0.3, 5.88, 13.5), new ThreadLoad("lower", 0, 5.88, 13));
+    List<Caution> cautions = assess(NORMAL, NORMAL, List.of(), threads).cautions();
+    assertEquals(1, cautions.size());
+    assertEquals(CautionKind.SLACK_THREAD, cautions.get(0).kind());
+    assertEquals("lower", cautions.get(0).where());
+  }
+
+  @Test
+  void lessThanTheLastDecimalBeyondATargetIsAtItsEdge() {
+    Measures after = ear(11, 18.04, 21, 15, 95, 95, 25, 10, 0, 10);
+    Balance middle =
+        assess(NORMAL, after, List.of(), List.of()).balance().stream()
+            .filter(b -> b.figure() == Figure.HELIX_MASTOID_MIDDLE)
+            .findFirst()
+            .orElseThrow();
+    assertEquals("at the edge", middle.words());
+    assertTrue(middle.metAsShown() && !middle.met());
   }
 
   @Test

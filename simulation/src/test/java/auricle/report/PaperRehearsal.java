@@ -11,10 +11,12 @@ import auricle.plan.Plan;
 import auricle.plan.SkinStrip;
 import auricle.plan.Target;
 import auricle.plan.TissueChoice;
+import auricle.measurement.Figure;
 import auricle.rehearsal.Extreme;
 import auricle.rehearsal.Extremes;
 import auricle.rehearsal.Position;
 import auricle.rehearsal.Provenance;
+import auricle.rehearsal.Reaction;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.StepOutcome;
 import auricle.rehearsal.StepResult;
@@ -22,6 +24,7 @@ import auricle.rehearsal.ThreadState;
 import auricle.report.picture.Moment;
 import auricle.report.picture.PaperEar;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A rehearsal of an ear of paper, made up. */
@@ -61,6 +64,7 @@ final class PaperRehearsal {
         Auricle.of(ShapeParameters.normalAdult(), MeshLevel.PLANNING),
         steps,
         Optional.empty(),
+        List.of(new Reaction("suture", "gap_mm", "mm", Map.of(Figure.FOLD_ANGLE_UPPER, 4.5))),
         Tissue.standard().rows(),
         new Provenance("0", "17", "planning", 1525, 2880, 7625, 1e-9, 12, List.of("made up")));
   }

@@ -116,6 +116,13 @@ class RehearsalFilesTest {
   }
 
   @Test
+  void whatALittleMoreOfADoseWouldDoIsToldAtTheTerminal() {
+    String text = RehearsalText.write(PaperRehearsal.report(true, 1));
+    String line = text.lines().filter(l -> l.contains("gap_mm")).findFirst().orElse("");
+    assertTrue(line.contains("suture") && line.contains("+4.50"), text);
+  }
+
+  @Test
   void theThreadsOfTheTableAreThoseOfTheResult() {
     RehearsalReport report = PaperRehearsal.report(true, 1);
     String csv = ThreadsTable.write(report.ears());

@@ -1,5 +1,6 @@
 package auricle.report.picture;
 
+import auricle.assessment.Balance;
 import auricle.measurement.Figure;
 import auricle.plan.Range;
 import auricle.report.drawing.Ink;
@@ -40,24 +41,21 @@ final class FigureBlock {
     next += Page.width_mm(Words.number(after) + "  ", AFTER);
     page.label("(" + Words.change(after - before) + ")", next, second, Sheet.TEXT);
     if (target != null) {
-      target(target, after, second + LINE);
+      target(new Balance(figure, before, after, target), second + LINE);
     }
     x += step;
   }
 
-  private void target(Range target, double after, double third) {
-    String range = "target " + Words.range(target.low(), target.high());
-    double beyond = target.beyond(after);
-    if (!Double.isFinite(beyond)) {
-      page.label(range, x, third, Sheet.SMALL);
+  private void target(Balance balance, double third) {
+    Range target = balance.target();
+    String range = Words.range(target.low(), target.high());
+    if (!Double.isFinite(balance.beyond())) {
+      page.label("target " + range, x, third, Sheet.SMALL);
       return;
     }
-    String distance = Words.number(Math.abs(beyond));
-    boolean met = beyond == 0;
-    String verdict = met ? "met" : distance + (beyond > 0 ? " above" : " below");
-    Ink ink = met ? Ink.GREEN : Ink.VERMILION;
+    Ink ink = balance.metAsShown() ? Ink.GREEN : Ink.VERMILION;
     page.label(range + ": ", x, third, Sheet.SMALL);
     double next = x + Page.width_mm(range + ": ", Sheet.SMALL);
-    page.label(verdict, next, third, Sheet.SMALL.inBold().in(ink));
+    page.label(balance.words(), next, third, Sheet.SMALL.inBold().in(ink));
   }
 }
