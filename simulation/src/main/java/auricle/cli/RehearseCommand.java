@@ -106,7 +106,8 @@ final class RehearseCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     try {
-      RehearsalOptions options = new RehearsalOptions(mesh, !tied, samples, seed, tables, reactions, quiet);
+      RehearsalOptions options =
+          new RehearsalOptions(mesh, !tied, samples, seed, tables, reactions, quiet);
       return new RehearsalRun(file, out, options, errors)
           .run()
           .map(report -> tell(report, output))

@@ -113,7 +113,8 @@ public final class RehearsalFiles {
     pages.forEach(
         (name, page) ->
             files.put(name + ".png", () -> PngPicture.write(drawn(page), DOTS_PER_INCH)));
-    pages.forEach((name, page) -> text(name + ".svg", () -> SvgPicture.write(drawn(page), UseNotice.TEXT)));
+    pages.forEach(
+        (name, page) -> text(name + ".svg", () -> SvgPicture.write(drawn(page), UseNotice.TEXT)));
   }
 
   /** The page, which is drawn once for both of its files. */

@@ -134,7 +134,8 @@ final class RehearsalTable {
       table.row(cells);
     }
     if (!table.isBare()) {
-      text.append("What a little more of each dose would do in the end (mm or deg for 1 of its unit)\n");
+      text.append(
+          "What a little more of each dose would do in the end (mm or deg for 1 of its unit)\n");
       text.append(table.text()).append('\n');
     }
   }
