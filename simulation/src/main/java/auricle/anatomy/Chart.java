@@ -39,6 +39,13 @@ public final class Chart {
   private final ShellMesh mesh;
   private final Late<Heights> heights;
   private final Late<VertexLengths> lengths;
+  private final Late<Curve> foldLine =
+      new Late<>(() -> curve("fold line", FOLD_START, FOLD_END, a -> FOLD));
+  private final Late<Curve> rim = new Late<>(() -> curve("rim", 0, 1, this::acrossOfRim));
+  private final Late<Curve> freeEdge =
+      new Late<>(() -> curve("free edge", 0, PlanForm.PERIOD, a -> 1));
+  private final Late<Curve> bowlEdge =
+      new Late<>(() -> curve("bowl edge", 0, 1, this::acrossOfBowlEdge));
 
   Chart(AuricleSurface surface, ChartMap map, ShellMesh mesh) {
     this.surface = surface;
@@ -147,7 +154,7 @@ public final class Chart {
 
   /** The fold line from the superior crus over the antihelix to the antitragus. */
   public Curve foldLine() {
-    return curve("fold line", FOLD_START, FOLD_END, a -> FOLD);
+    return foldLine.get();
   }
 
   /** The crest of the antihelix: the fold line. */
@@ -157,7 +164,7 @@ public final class Chart {
 
   /** The rim ({@link #acrossOfRim}) from the root of the helix to the end of the lobule. */
   public Curve rim() {
-    return curve("rim", 0, 1, a -> acrossOfRim(a));
+    return rim.get();
   }
 
   /**
@@ -170,12 +177,12 @@ public final class Chart {
 
   /** The free edge, all the way round the front. */
   public Curve freeEdge() {
-    return curve("free edge", 0, PlanForm.PERIOD, a -> 1);
+    return freeEdge.get();
   }
 
   /** The edge of the bowl: inferior crus, then the antihelix below the branching. */
   public Curve bowlEdge() {
-    return curve("bowl edge", 0, 1, this::acrossOfBowlEdge);
+    return bowlEdge.get();
   }
 
   private double acrossOfBowlEdge(double around) {

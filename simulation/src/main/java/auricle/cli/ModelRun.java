@@ -4,7 +4,6 @@ import auricle.analysis.Analysis;
 import auricle.analysis.AnalysisResult;
 import auricle.analysis.MeshSource;
 import auricle.diagnostics.BadInputException;
-import auricle.diagnostics.Finding;
 import auricle.modelfile.LoadedModel;
 import auricle.report.Hash;
 import auricle.report.ProbeTable;
@@ -58,9 +57,9 @@ final class ModelRun {
       write(folder, result);
       return Optional.of(result);
     } catch (IOException e) {
-      throw unwritable(e);
+      throw ResultFolder.unwritable(out, e);
     } catch (UncheckedIOException e) {
-      throw unwritable(new IOException(e));
+      throw ResultFolder.unwritable(out, new IOException(e));
     }
   }
 
@@ -106,14 +105,5 @@ final class ModelRun {
     Path path = Path.of(file.path());
     return new Provenance.MeshFile(
         String.valueOf(path.getFileName()), Hash.sha256(Files.readAllBytes(path)));
-  }
-
-  private BadInputException unwritable(IOException e) {
-    return new BadInputException(
-        Finding.error(
-            out.toString(),
-            "results cannot be written there: " + e.getMessage(),
-            "a folder that can be made or written to",
-            ""));
   }
 }

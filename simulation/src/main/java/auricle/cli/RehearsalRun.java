@@ -1,7 +1,6 @@
 package auricle.cli;
 
 import auricle.diagnostics.BadInputException;
-import auricle.diagnostics.Finding;
 import auricle.material.MaterialTables;
 import auricle.report.PictureStart;
 import auricle.report.RehearsalFiles;
@@ -75,12 +74,7 @@ final class RehearsalRun {
       folder.commit(RehearsalFiles::isOurs);
       return report;
     } catch (IOException e) {
-      throw new BadInputException(
-          Finding.error(
-              out.toString(),
-              "results cannot be written there: " + e.getMessage(),
-              "a folder that can be made or written to",
-              ""));
+      throw ResultFolder.unwritable(out, e);
     }
   }
 }

@@ -2,6 +2,7 @@ package auricle.measurement;
 
 import auricle.anatomy.Auricle;
 import auricle.anatomy.RestSurface;
+import java.util.List;
 
 /**
  * Measures an ear from the coordinates of its mesh. What to read where is found once; a measurement
@@ -31,5 +32,10 @@ public final class EarMeasurer {
    */
   public Measures measure(double[] unknowns) {
     return readings.measures(reader.points(unknowns));
+  }
+
+  /** The lines along which the angles are read in a state. */
+  public List<SightLine> sightLines(double[] unknowns) {
+    return readings.sightLines(reader.points(unknowns));
   }
 }

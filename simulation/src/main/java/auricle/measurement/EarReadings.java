@@ -70,11 +70,27 @@ final class EarReadings {
    * mid-height).
    */
   private double auriculocephalic_deg(double[] p, double[] rim, double z) {
-    double[] base = new double[3 * canal.stations()];
-    System.arraycopy(p, canal.at(0, 0), base, 0, base.length);
-    double[] from = HeightFit.at(base, z);
+    double[] from = canal(p, z);
     double[] to = HeightFit.at(rim, z);
     return Math.toDegrees(Math.atan2(to[0] - from[0], from[1] - to[1]));
+  }
+
+  private double[] canal(double[] p, double z) {
+    double[] base = new double[3 * canal.stations()];
+    System.arraycopy(p, canal.at(0, 0), base, 0, base.length);
+    return HeightFit.at(base, z);
+  }
+
+  /** The lines along which the angles are read. */
+  List<SightLine> sightLines(double[] p) {
+    EarHeight height = helix.height(p);
+    double middle = height.z_mm(Level.MIDDLE);
+    List<SightLine> lines = new ArrayList<>();
+    lines.addAll(foldUpper.legs(p, Level.UPPER, height.z_mm(Level.UPPER)));
+    lines.addAll(foldMiddle.legs(p, Level.MIDDLE, middle));
+    double[] rim = HeightFit.at(helix.line(p), middle);
+    lines.add(SightLine.of("auriculocephalic", canal(p, middle), rim));
+    return lines;
   }
 
   private static List<HelicalShow> showAlongHeight(double[] rim, double[] crest, EarHeight height) {

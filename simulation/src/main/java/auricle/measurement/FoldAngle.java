@@ -1,6 +1,8 @@
 package auricle.measurement;
 
 import auricle.anatomy.Chart;
+import auricle.anatomy.Level;
+import java.util.List;
 
 /**
  * The scapha-conchal angle at one level: between the straight backs of the bowl's wall and of the
@@ -69,8 +71,7 @@ final class FoldAngle {
     double[] across = new double[3];
     double nearest = nearest(points, z);
     for (int k = 0; k < crest.stations(); k++) {
-      double d = points[crest.at(k, 0) + 2] - z;
-      double w = Math.exp((nearest - d * d) / (2 * SPREAD * SPREAD));
+      double w = weight(points, k, z, nearest);
       wall.addDirection(points, k, w, along);
       scapha.addDirection(points, k, w, outwards);
       scapha.addMiddle(points, k, w, across);
@@ -78,6 +79,38 @@ final class FoldAngle {
     }
     double deg = Math.toDegrees(slope(along, across) - slope(outwards, across));
     return turned(180 - deg);
+  }
+
+  /**
+   * The legs as they are read, the wall's and the scapha's, each a mean of the stations by their
+   * weights.
+   *
+   * @param level of the angle, for the names
+   * @param z height of the level, mm
+   */
+  List<SightLine> legs(double[] points, Level level, double z) {
+    return List.of(
+        leg("wall_leg_" + level.key(), wall, points, z),
+        leg("scapha_leg_" + level.key(), scapha, points, z));
+  }
+
+  private SightLine leg(String name, Leg leg, double[] points, double z) {
+    double[] first = new double[3];
+    double[] last = new double[3];
+    double nearest = nearest(points, z);
+    double all = 0;
+    for (int k = 0; k < crest.stations(); k++) {
+      all += weight(points, k, z, nearest);
+    }
+    for (int k = 0; k < crest.stations(); k++) {
+      leg.addEnds(points, k, weight(points, k, z, nearest) / all, first, last);
+    }
+    return SightLine.of(name, first, last);
+  }
+
+  private double weight(double[] points, int station, double z, double nearest) {
+    double d = points[crest.at(station, 0) + 2] - z;
+    return Math.exp((nearest - d * d) / (2 * SPREAD * SPREAD));
   }
 
   private double nearest(double[] points, double z) {

@@ -32,6 +32,17 @@ final class Leg {
     }
   }
 
+  /** The fitted line at a station from its first to its last place, times a weight; added. */
+  void addEnds(double[] points, int station, double weight, double[] first, double[] last) {
+    int n = block.across();
+    double half = (n - 1) / 2.0;
+    double squares = n * (n * n - 1.0) / 12;
+    addMiddle(points, station, weight, first);
+    addMiddle(points, station, weight, last);
+    addDirection(points, station, -weight * half / squares, first);
+    addDirection(points, station, weight * half / squares, last);
+  }
+
   private static void addPoint(double[] points, int at, double share, double[] sum) {
     for (int c = 0; c < 3; c++) {
       sum[c] += share * points[at + c];

@@ -4,6 +4,8 @@ import auricle.anatomy.Auricle;
 import auricle.anatomy.Curve;
 import auricle.energy.MaterialPoint;
 import auricle.material.ThreadRow;
+import auricle.measurement.EarMeasurer;
+import auricle.measurement.SightLine;
 import auricle.mesh.Topology;
 import auricle.surgery.BodyThread;
 import auricle.surgery.EarBody;
@@ -20,10 +22,12 @@ final class EarView {
   private static final double LOWER_THIRD = 100 / 3.0;
 
   private final EarBody body;
+  private final EarMeasurer measurer;
   private final Auricle auricle;
   private final WallStrains strains;
 
-  EarView(EarBody body) {
+  EarView(EarBody body, EarMeasurer measurer) {
+    this.measurer = measurer;
     this.body = body;
     auricle = body.auricle();
     strains = new WallStrains(body);
@@ -59,6 +63,10 @@ final class EarView {
 
   private static Position position(double[] x) {
     return new Position(x[0], x[1], x[2]);
+  }
+
+  private static Position position(SightLine.End end) {
+    return new Position(end.lateral_mm(), end.anterior_mm(), end.superior_mm());
   }
 
   Extremes extremes() {
@@ -164,6 +172,9 @@ final class EarView {
     lines.put("antihelix", line(auricle.chart().antihelixCrest(), u));
     lines.put("bowl_edge", line(auricle.chart().bowlEdge(), u));
     lines.put("free_edge", line(auricle.chart().freeEdge(), u));
+    for (SightLine sight : measurer.sightLines(u)) {
+      lines.put(sight.name(), List.of(position(sight.from()), position(sight.to())));
+    }
     return lines;
   }
 

@@ -150,7 +150,7 @@ final class RehearsalRun {
   /** The present state of the body as a step. */
   StepResult read(
       String label, Optional<Operation> operation, double[] earlier, StepOutcome outcome) {
-    EarView view = new EarView(body());
+    EarView view = new EarView(body(), measurer);
     return new StepResult(
         label,
         operation,

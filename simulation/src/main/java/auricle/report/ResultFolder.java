@@ -1,5 +1,7 @@
 package auricle.report;
 
+import auricle.diagnostics.BadInputException;
+import auricle.diagnostics.Finding;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
@@ -43,6 +45,16 @@ public final class ResultFolder implements AutoCloseable {
     String unique = ProcessHandle.current().pid() + "-" + System.nanoTime();
     this.staging =
         Files.createDirectory(beside.resolve("." + this.target.getFileName() + "-" + unique));
+  }
+
+  /** What to tell of a folder that cannot be made or written to. */
+  public static BadInputException unwritable(Path target, IOException e) {
+    return new BadInputException(
+        Finding.error(
+            target.toString(),
+            "results cannot be written there: " + e.getMessage(),
+            "a folder that can be made or written to",
+            ""));
   }
 
   /** Where a file or folder is to be written until the commit; its folders are made. */

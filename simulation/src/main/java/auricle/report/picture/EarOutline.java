@@ -16,7 +16,7 @@ import java.util.TreeMap;
 final class EarOutline {
   private static final double TOLERANCE_MM = 0.9;
   private static final double PIECE_MM = 0.6;
-  private static final double BESIDE_MM = 0.6;
+  private static final double BESIDE_MM = 0.25;
 
   /** Direction of the light: across, up, towards the viewer; length 1. */
   private static final double[] LIGHT = {-0.45, 0.55, 0.70};

@@ -17,6 +17,8 @@ final class SectionPanel {
   static final Ink BEFORE_WALL = new Ink(150, 150, 150, 0.28);
   static final Pen AFTER = new Pen(Ink.BLUE, 0.35);
   static final Ink AFTER_WALL = Ink.BLUE.withOpacity(0.45);
+  static final Pen LEG = new Pen(Ink.BLACK, 0.35);
+  static final Pen LEG_BEFORE = new Pen(Ink.GREY, 0.3, 0.6);
   static final Ink TARGET = Ink.GREEN.withOpacity(0.22);
   private static final double HATCH_MM = 2.6;
 
@@ -60,6 +62,10 @@ final class SectionPanel {
     ground();
     wall(story.before(), BEFORE_WALL, BEFORE);
     wall(story.after(), AFTER_WALL, AFTER);
+    AnglesDrawing angles = new AnglesDrawing(page, level, this::x, this::y);
+    angles.draw(story.before(), LEG_BEFORE);
+    angles.draw(story.after(), LEG);
+    angles.label(story.after(), LEG.ink());
     dimension(story.before(), BEFORE, Ink.GREY, 2);
     dimension(story.after(), AFTER, Ink.BLUE, 1);
   }

@@ -40,8 +40,12 @@ public final class SectionsPicture {
 
   private static void legend(Page page, SectionScale scale) {
     double right = Sheet.WIDTH - Sheet.MARGIN;
-    String ratio = String.format(Locale.ROOT, "Seen from above, scale %s : 1", scale.factor());
-    page.label(ratio.replace(".0 ", " "), right, 21.5, Sheet.SMALL.in(Ink.GREY).ending());
+    String seen =
+        String.format(
+            Locale.ROOT,
+            "Seen from above, scale %s : 1; black: legs of the scapha-conchal angle, read across the fold",
+            scale.factor());
+    page.label(seen.replace(".0 ", " "), right, 21.5, Sheet.SMALL.in(Ink.GREY).ending());
     double y = 14;
     double at = right - 62;
     page.line(at, y - 1, at + 8, y - 1, SectionPanel.BEFORE);
