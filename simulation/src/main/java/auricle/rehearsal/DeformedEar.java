@@ -56,8 +56,8 @@ public final class DeformedEar {
    * @param thickness of the whole wall at each vertex, mm
    * @param triangles three vertices a triangle, anticlockwise seen against the normal
    * @param fields one row for each {@link Field} in order, one number a vertex
-   * @param lines named landmark lines on the mid-surface in the present shape ("rim", "fold", …), and
-   *     the straight ones along which angles are read, by the names of the measurement
+   * @param lines named landmark lines on the mid-surface in the present shape ("rim", "fold", …),
+   *     and the straight ones along which angles are read, by the names of the measurement
    * @throws IllegalArgumentException if lengths do not match
    */
   public DeformedEar(
