@@ -54,6 +54,44 @@ class EarMeasurerTest {
   }
 
   @Test
+  void theLegsThatAreToldMakeTheAngleThatIsTold() {
+    double[] ear = turned(Math.toRadians(10));
+    Measures measures = MEASURER.measure(ear);
+    List<SightLine> lines = MEASURER.sightLines(ear);
+    Check.close(
+        angle_deg(lines.get(0), lines.get(1)),
+        measures.foldAngleUpper_deg(),
+        1e-9,
+        "the angle between the legs in the cut across the fold, by its definition");
+    Check.close(
+        angle_deg(lines.get(2), lines.get(3)),
+        measures.foldAngleMiddle_deg(),
+        1e-9,
+        "the angle between the legs in the cut across the fold, by its definition");
+  }
+
+  private static double angle_deg(SightLine wall, SightLine scapha) {
+    double y =
+        scapha.from().anterior_mm()
+            + scapha.to().anterior_mm()
+            - wall.from().anterior_mm()
+            - wall.to().anterior_mm();
+    double z =
+        scapha.from().superior_mm()
+            + scapha.to().superior_mm()
+            - wall.from().superior_mm()
+            - wall.to().superior_mm();
+    return 180 - Math.toDegrees(slope(wall, y, z) - slope(scapha, y, z));
+  }
+
+  private static double slope(SightLine leg, double y, double z) {
+    double dy = leg.to().anterior_mm() - leg.from().anterior_mm();
+    double dz = leg.to().superior_mm() - leg.from().superior_mm();
+    double flat = (dy * y + dz * z) / Math.hypot(y, z);
+    return Math.atan2(leg.to().lateral_mm() - leg.from().lateral_mm(), flat);
+  }
+
+  @Test
   void aHelixPushedBehindTheAntihelixIsHidden() {
     double[] pushed = EAR.mesh().unknowns();
     for (int v = 0; v < EAR.mesh().vertexCount(); v++) {

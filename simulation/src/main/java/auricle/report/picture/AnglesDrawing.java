@@ -13,13 +13,18 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * The lines along which angles are read, seen from above in a section: the legs of the
- * scapha-conchal angle, which is read across the fold and so aslant to the section.
+ * scapha-conchal angle, which is read across the fold and so aslant to the section, and at mid-height
+ * the line of the auriculocephalic angle with the direction of the mastoid plane.
  */
 final class AnglesDrawing {
   /** Legs are drawn longer than they are read, mm of the ear on either end. */
   private static final double BEYOND_MM = 1.5;
 
   private static final double LABEL_MM = 3.2;
+
+  /** Share of the line over which the direction of the mastoid plane is drawn beside it. */
+  private static final double BASE = 0.45;
+
   private final Page page;
   private final Level level;
   private final DoubleUnaryOperator x;
@@ -61,6 +66,24 @@ final class AnglesDrawing {
     double up = y.applyAsDouble(Math.max(inner.lateral_mm(), outer.lateral_mm())) - LABEL_MM;
     Style style = Sheet.SMALL.inBold().in(ink).centred().overLines();
     page.label(Words.number(foldAngle().get().of(moment.measures())) + "°", across, up, style);
+  }
+
+  /** Draws the auriculocephalic angle of one state, from the opening of the ear canal. */
+  void drawStand(Moment moment, Pen pen) {
+    List<Position> line = moment.shape().line("auriculocephalic");
+    if (level != Level.MIDDLE || line.isEmpty()) {
+      return;
+    }
+    Position canal = line.get(0);
+    Position rim = line.get(1);
+    double from = x.applyAsDouble(canal.anterior_mm());
+    double base = y.applyAsDouble(canal.lateral_mm());
+    double to = x.applyAsDouble(rim.anterior_mm());
+    page.line(from, base, to, y.applyAsDouble(rim.lateral_mm()), pen);
+    page.line(from, base, from + BASE * (to - from), base, pen);
+    String deg = Words.number(Figure.AURICULOCEPHALIC_ANGLE.of(moment.measures())) + "°";
+    Style style = Sheet.SMALL.inBold().in(pen.ink()).centred().overLines();
+    page.label(deg, from + BASE * (to - from), base - 1, style);
   }
 
   private Optional<Figure> foldAngle() {

@@ -18,6 +18,7 @@ final class SectionPanel {
   static final Pen AFTER = new Pen(Ink.BLUE, 0.35);
   static final Ink AFTER_WALL = Ink.BLUE.withOpacity(0.45);
   static final Pen LEG = new Pen(Ink.BLACK, 0.35);
+  static final Pen STAND = new Pen(Ink.BLACK, 0.2);
   static final Pen LEG_BEFORE = new Pen(Ink.GREY, 0.3, 0.6);
   static final Ink TARGET = Ink.GREEN.withOpacity(0.22);
   private static final double HATCH_MM = 2.6;
@@ -66,6 +67,7 @@ final class SectionPanel {
     angles.draw(story.before(), LEG_BEFORE);
     angles.draw(story.after(), LEG);
     angles.label(story.after(), LEG.ink());
+    angles.drawStand(story.after(), STAND);
     dimension(story.before(), BEFORE, Ink.GREY, 2);
     dimension(story.after(), AFTER, Ink.BLUE, 1);
   }

@@ -43,7 +43,7 @@ public final class SectionsPicture {
     String seen =
         String.format(
             Locale.ROOT,
-            "Seen from above, scale %s : 1; black: legs of the scapha-conchal angle, read across the fold",
+            "Seen from above, scale %s : 1; black: where the angles are read, the scapha-conchal one across the fold",
             scale.factor());
     page.label(seen.replace(".0 ", " "), right, 21.5, Sheet.SMALL.in(Ink.GREY).ending());
     double y = 14;
