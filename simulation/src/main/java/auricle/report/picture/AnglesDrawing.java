@@ -13,8 +13,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /**
  * The lines along which angles are read, seen from above in a section: the legs of the
- * scapha-conchal angle, which is read across the fold and so aslant to the section, and at mid-height
- * the line of the auriculocephalic angle with the direction of the mastoid plane.
+ * scapha-conchal angle, which is read across the fold and so aslant to the section, and at
+ * mid-height the line of the auriculocephalic angle with the direction of the mastoid plane.
  */
 final class AnglesDrawing {
   /** Legs are drawn longer than they are read, mm of the ear on either end. */
