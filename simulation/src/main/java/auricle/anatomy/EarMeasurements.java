@@ -62,235 +62,95 @@ public record EarMeasurements(
 
   /** The same with another side. */
   public EarMeasurements withSide(Side value) {
-    return new EarMeasurements(
-        value,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return of(value, values());
   }
 
-  /** The same with another age_years. */
+  /** The same with another age, years. */
   public EarMeasurements withAge_years(double value) {
-    return new EarMeasurements(
-        side,
-        value,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(0, value);
   }
 
-  /** The same with another height_mm. */
+  /** The same with another height, mm. */
   public EarMeasurements withHeight_mm(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        value,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(1, value);
   }
 
-  /** The same with another width_mm. */
+  /** The same with another width, mm. */
   public EarMeasurements withWidth_mm(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        value,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(2, value);
   }
 
-  /** The same with another helixMastoidUpper_mm. */
+  /** The same with another helix-to-mastoid distance, upper level, mm. */
   public EarMeasurements withHelixMastoidUpper_mm(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        value,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(3, value);
   }
 
-  /** The same with another helixMastoidMiddle_mm. */
+  /** The same with another helix-to-mastoid distance, middle level, mm. */
   public EarMeasurements withHelixMastoidMiddle_mm(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        value,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(4, value);
   }
 
-  /** The same with another helixMastoidLower_mm. */
+  /** The same with another helix-to-mastoid distance, lower level, mm. */
   public EarMeasurements withHelixMastoidLower_mm(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        value,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(5, value);
   }
 
-  /** The same with another lobuleMastoid_mm. */
+  /** The same with another lobule-to-mastoid distance, mm. */
   public EarMeasurements withLobuleMastoid_mm(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        value,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(6, value);
   }
 
-  /** The same with another auriculocephalicAngle_deg. */
+  /** The same with another auriculocephalic angle, deg. */
   public EarMeasurements withAuriculocephalicAngle_deg(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        value,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(7, value);
   }
 
-  /** The same with another foldAngleUpper_deg. */
+  /** The same with another scapha-conchal angle, upper level, deg. */
   public EarMeasurements withFoldAngleUpper_deg(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        value,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(8, value);
   }
 
-  /** The same with another foldAngleMiddle_deg. */
+  /** The same with another scapha-conchal angle, middle level, deg. */
   public EarMeasurements withFoldAngleMiddle_deg(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        value,
-        bowlDepth_mm,
-        cartilageThickness_mm);
+    return with(9, value);
   }
 
-  /** The same with another bowlDepth_mm. */
+  /** The same with another depth of the bowl, mm. */
   public EarMeasurements withBowlDepth_mm(double value) {
-    return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        value,
-        cartilageThickness_mm);
+    return with(10, value);
   }
 
-  /** The same with another cartilageThickness_mm. */
+  /** The same with another thickness of the conchal cartilage, mm. */
   public EarMeasurements withCartilageThickness_mm(double value) {
+    return with(11, value);
+  }
+
+  /** The numbers in the order of the components. */
+  private double[] values() {
+    return new double[] {
+      age_years,
+      height_mm,
+      width_mm,
+      helixMastoidUpper_mm,
+      helixMastoidMiddle_mm,
+      helixMastoidLower_mm,
+      lobuleMastoid_mm,
+      auriculocephalicAngle_deg,
+      foldAngleUpper_deg,
+      foldAngleMiddle_deg,
+      bowlDepth_mm,
+      cartilageThickness_mm
+    };
+  }
+
+  private EarMeasurements with(int place, double value) {
+    double[] changed = values();
+    changed[place] = value;
+    return of(side, changed);
+  }
+
+  private static EarMeasurements of(Side side, double[] v) {
     return new EarMeasurements(
-        side,
-        age_years,
-        height_mm,
-        width_mm,
-        helixMastoidUpper_mm,
-        helixMastoidMiddle_mm,
-        helixMastoidLower_mm,
-        lobuleMastoid_mm,
-        auriculocephalicAngle_deg,
-        foldAngleUpper_deg,
-        foldAngleMiddle_deg,
-        bowlDepth_mm,
-        value);
+        side, v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8], v[9], v[10], v[11]);
   }
 }
