@@ -21,7 +21,7 @@ final class Motion {
   private double time_s;
 
   /** 0: goes on evenly in the logarithm of time, 1: evenly in time. */
-  private double straightness = 1;
+  private double straightness;
 
   Motion(TotalEnergy energy, Directors directors) {
     this.energy = energy;
@@ -49,7 +49,7 @@ final class Motion {
     for (int i = 0; i < now.length; i++) {
       rate[i] = (now[i] - place[i]) / step_s;
     }
-    straightness = before.length > 0 ? straightness(before, step_s) : 1;
+    straightness = before.length > 0 ? straightness(before, step_s) : 0;
     place = now;
     length_s = step_s;
     time_s = at_s;

@@ -32,18 +32,19 @@ final class NearbyRest {
   /**
    * Comes to rest and leaves the energy there.
    *
-   * @param x where rest is expected, length n; overwritten. If it is not found from there, it is
-   *     sought from where the energy is.
+   * @param x where rest is expected, length n; overwritten
    */
   NewtonResult find(double[] x, NewtonSettings settings, NewtonMonitor monitor) {
     double[] saved = energy.save();
+    double[] start = x.clone();
     Pursuit pursuit = new Pursuit(energy, minimiser.point(), settings, monitor);
     NewtonResult near = pursuit.run(x);
     if (near != null) {
       return near;
     }
     energy.restore(saved);
-    NewtonResult far = minimiser.minimise(energy.free(), settings, monitor);
+    energy.settle(start);
+    NewtonResult far = minimiser.minimise(start, settings, monitor);
     List<NewtonIteration> table = new ArrayList<>(pursuit.table());
     table.addAll(far.iterations());
     return new NewtonResult(

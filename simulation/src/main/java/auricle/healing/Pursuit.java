@@ -54,6 +54,8 @@ final class Pursuit {
    * @return at rest or cancelled; null where it is not close by, all left as it happens to be
    */
   @Nullable NewtonResult run(double[] x) {
+    // what acts has changed since the body was at rest: nothing can be foreseen from there
+    energy.settle(x);
     if (!point.evaluate(x)) {
       return null;
     }
