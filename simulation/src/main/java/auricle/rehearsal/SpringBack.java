@@ -11,6 +11,8 @@ import auricle.healing.TissueBands;
 import auricle.material.Tissue;
 import auricle.measurement.EarMeasurer;
 import auricle.plan.Operation;
+import auricle.plan.Tie;
+import auricle.plan.TiedOperation;
 import auricle.surgery.EarBody;
 import auricle.surgery.RestState;
 import auricle.surgery.Settled;
@@ -96,9 +98,23 @@ final class SpringBack {
         settings.seed() + 0x9E3779B97F4A7C15L * (number + 1));
   }
 
-  /** Straight to the end of the plan from where the first ear was; step by step if need be. */
-  private Settled operate(EarBody other) throws BadInputException {
+  /**
+   * Straight to the end of the plan from where the first ear was; step by step where a thread is
+   * tied at a tension, since how long it is then depends on the tissue.
+   */
+  private Settled operate(EarBody other) {
     Solving solving = Solving.watched((lambda, iteration) -> !watcher.cancelled());
-    return other.resume(operations, tied, solving);
+    if (operations.stream().noneMatch(SpringBack::atTension)) {
+      return other.resume(operations, tied, solving);
+    }
+    Settled settled = other.apply(operations.get(0), solving);
+    for (int i = 1; i < operations.size() && settled.converged(); i++) {
+      settled = other.apply(operations.get(i), solving);
+    }
+    return settled;
+  }
+
+  private static boolean atTension(Operation operation) {
+    return operation instanceof TiedOperation tie && tie.tie() instanceof Tie.Tension;
   }
 }
