@@ -19,8 +19,7 @@ import org.junit.jupiter.api.Test;
 /** How samples are run side by side and gathered; the ears here are made up, not computed. */
 class TissueBandsTest {
   private static final int SAMPLES = 9;
-  private static final Auricle EAR =
-      Auricle.of(ShapeParameters.normalAdult(), MeshLevel.PLANNING);
+  private static final Auricle EAR = Auricle.of(ShapeParameters.normalAdult(), MeshLevel.PLANNING);
   private static final EarMeasurer MEASURER = new EarMeasurer(EAR);
 
   /** An ear a little larger or smaller than the first, by its number alone. */
