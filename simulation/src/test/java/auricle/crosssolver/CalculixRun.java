@@ -28,10 +28,10 @@ final class CalculixRun {
     return read(folder.resolve("shell.dat"), model.vertexCount(), node -> (node - 2) / 3);
   }
 
-  /** The same for small displacements, with bricks: see {@link WedgeModel#linearBricks}. */
-  static double[] smallDisplacements(WedgeModel model, Path folder)
+  /** The same with bricks: see {@link WedgeModel#bricks}. */
+  static double[] bricks(WedgeModel model, boolean large, Path folder)
       throws IOException, InterruptedException {
-    run(model.linearBricks(), folder);
+    run(model.bricks(large), folder);
     return read(folder.resolve("shell.dat"), model.vertexCount(), node -> node - 1);
   }
 

@@ -5,9 +5,11 @@ import auricle.anatomy.Chart;
 import auricle.anatomy.MeshLevel;
 import auricle.anatomy.ShapeParameters;
 import auricle.anatomy.SurfaceSpot;
+import auricle.geometry.Vectors;
 import auricle.measurement.EarMeasurer;
 import auricle.measurement.Measures;
 import auricle.mesh.ShellMesh;
+import auricle.mesh.Topology;
 
 /**
  * The normal adult ear told to both solvers: the mesh of the anatomy, one homogeneous isotropic
@@ -20,6 +22,10 @@ final class EarCase {
   private static final double POISSON = 0.4;
   private static final double BEDDING = 0.005;
   private static final double THREAD = 0.1;
+
+  private static final double SAME = 1e-6;
+  private static final Auricle PLANNING =
+      Auricle.of(ShapeParameters.normalAdult(), MeshLevel.PLANNING);
 
   private final Auricle auricle;
   private final ShellCase shell;
@@ -45,7 +51,7 @@ final class EarCase {
 
   /** A dead force on the rim at a level, N, towards the head. */
   void press(double level_percent, double force) {
-    Chart chart = auricle.chart();
+    Chart chart = PLANNING.chart();
     double around = chart.aroundOfRimAtHeight(level_percent);
     int rim = nearest(chart.spot(around, chart.acrossOfRim(around)));
     shell.force(rim, WedgeModel.Face.MIDDLE, -force, 0, 0);
@@ -56,17 +62,30 @@ final class EarCase {
    * N/mm that wants to be shorter by a length, mm.
    */
   void tie(double level_percent, double shortening) {
-    Chart chart = auricle.chart();
+    Chart chart = PLANNING.chart();
     double around = chart.aroundAtHeight(level_percent);
     int scapha = nearest(chart.fromFold(around, 7));
     shell.tie(nearest(chart.fromFold(around, -6)), scapha, THREAD, shortening);
   }
 
+  /** The vertex of the planning mesh nearest to a spot on it, which all finer meshes have too. */
   private int nearest(SurfaceSpot spot) {
     int most = 0;
     for (int corner = 1; corner < 3; corner++) {
       most = spot.weight(corner) > spot.weight(most) ? corner : most;
     }
-    return mesh().topology().vertex(spot.triangle(), most);
+    double[] place =
+        Vectors.at(PLANNING.mesh().positions(), 3 * topology().vertex(spot.triangle(), most));
+    for (int v = 0; v < mesh().vertexCount(); v++) {
+      double[] there = Vectors.at(mesh().positions(), 3 * v);
+      if (Vectors.norm(Vectors.subtract(there, place)) < SAME) {
+        return v;
+      }
+    }
+    throw new IllegalStateException("no vertex of this mesh is where the planning mesh has one");
+  }
+
+  private static Topology topology() {
+    return PLANNING.mesh().topology();
   }
 }

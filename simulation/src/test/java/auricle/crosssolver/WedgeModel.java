@@ -24,6 +24,10 @@ final class WedgeModel {
     UPPER
   }
 
+  /** The default residual tolerance of half a per cent is too loose for a comparison. */
+  private static final String LARGE =
+      "*STEP, NLGEOM, INC=500\n*STATIC\n%s,1.,1e-6,0.2\n*CONTROLS, PARAMETERS=FIELD\n1e-4,1e-3";
+
   private final ShellMesh mesh;
   private final double thickness;
   private final Map<Integer, Set<Integer>> fixed = new TreeMap<>();
@@ -161,10 +165,12 @@ final class WedgeModel {
   }
 
   /**
-   * The input file for small displacements with every wedge split into bricks: linear, and for
-   * forces and springs at middle nodes alone.
+   * The input file with every wedge split into bricks; for forces, springs and threads at middle
+   * nodes alone.
+   *
+   * @param large whether displacements are large; else one linear step
    */
-  String linearBricks() {
+  String bricks(boolean large) {
     StringBuilder out = new StringBuilder("*HEADING\nshell of one layer of bricks\n");
     BrickSplit bricks = new BrickSplit(mesh, thickness);
     out.append(bricks.text());
@@ -172,10 +178,27 @@ final class WedgeModel {
     line(out, "*NSET, NSET=MIDDLE, GENERATE");
     line(out, "1," + mesh.vertexCount());
     material(out);
-    line(out, "*STEP\n*STATIC\n*CLOAD");
+    coldStart(out);
+    line(out, large ? LARGE.formatted(0.2) : "*STEP\n*STATIC");
+    if (!forces.isEmpty()) {
+      line(out, "*CLOAD");
+    }
     forces.forEach((n, f) -> force(out, brickNode((n - 2) / 3), f));
-    line(out, "*NODE PRINT, NSET=MIDDLE\nU\n*END STEP");
+    heat(out);
+    line(out, "*NODE PRINT, NSET=MIDDLE, FREQUENCY=1000\nU\n*END STEP");
     return out.toString();
+  }
+
+  private void coldStart(StringBuilder out) {
+    if (!threads.isEmpty()) {
+      line(out, "*INITIAL CONDITIONS, TYPE=TEMPERATURE\nALL,0");
+    }
+  }
+
+  private void heat(StringBuilder out) {
+    if (!threads.isEmpty()) {
+      line(out, "*TEMPERATURE\nALL,1");
+    }
   }
 
   /** The input file. */
@@ -197,12 +220,8 @@ final class WedgeModel {
     line(out, "*BOUNDARY");
     fixed.forEach((n, directions) -> directions.forEach(d -> line(out, n + "," + d + "," + d)));
     equations.forEach(out::append);
-    if (!threads.isEmpty()) {
-      out.append("*INITIAL CONDITIONS, TYPE=TEMPERATURE\nALL,0\n");
-    }
-    out.append("*STEP, NLGEOM, INC=500\n*STATIC\n").append(firstIncrement);
-    // the default residual tolerance of half a per cent is too loose for a comparison
-    out.append(",1.,1e-6,0.1\n*CONTROLS, PARAMETERS=FIELD\n1e-4,1e-3\n");
+    coldStart(out);
+    line(out, LARGE.formatted(firstIncrement));
     if (!forces.isEmpty()) {
       out.append("*CLOAD\n");
     }
@@ -213,9 +232,7 @@ final class WedgeModel {
     for (int k = 0; k < closings.size(); k++) {
       line(out, pilot(k) + ",1,1," + closings.get(k));
     }
-    if (!threads.isEmpty()) {
-      out.append("*TEMPERATURE\nALL,1\n");
-    }
+    heat(out);
     out.append("*NODE PRINT, NSET=MIDDLE, FREQUENCY=1000\nU\n*END STEP\n");
     return out.toString();
   }
