@@ -137,7 +137,7 @@ final class EarPane extends StackPane {
     List<Spot> low = new ArrayList<>();
     List<Spot> high = new ArrayList<>();
     if (showing.target().get()) {
-      for (Spot s : m.line("rim")) {
+      for (Spot s : TargetAt.behind(m.line("rim"))) {
         Range range = TargetAt.height(r.ear().target(), heightPercent(m.surface(), s));
         low.add(new Spot(range.low(), s.y_mm(), s.z_mm()));
         high.add(new Spot(range.high(), s.y_mm(), s.z_mm()));

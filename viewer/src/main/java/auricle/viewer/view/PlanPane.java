@@ -27,6 +27,7 @@ final class PlanPane extends VBox {
   private final VBox rows = new VBox();
   private final DosePane doses;
   private final List<HBox> rowNodes = new ArrayList<>();
+  private List<Operation> drawn = List.of();
 
   PlanPane(PlanSteps steps, Look look) {
     this.steps = steps;
@@ -87,13 +88,20 @@ final class PlanPane extends VBox {
 
   private void draw() {
     List<Operation> all = steps.plan().get().operations();
-    rows.getChildren().clear();
-    rowNodes.clear();
-    for (int i = 0; i < all.size(); i++) {
-      HBox row = row(i, all.get(i));
-      rowNodes.add(row);
-      rows.getChildren().add(row);
+    if (all.size() != drawn.size() || all.isEmpty()) {
+      rows.getChildren().clear();
+      rowNodes.clear();
     }
+    for (int i = 0; i < all.size(); i++) {
+      if (i == rowNodes.size()) {
+        rowNodes.add(row(i, all.get(i)));
+        rows.getChildren().add(rowNodes.get(i));
+      } else if (!all.get(i).equals(drawn.get(i))) {
+        rowNodes.set(i, row(i, all.get(i)));
+        rows.getChildren().set(i, rowNodes.get(i));
+      }
+    }
+    drawn = all;
     if (all.isEmpty()) {
       rows.getChildren()
           .add(Texts.paragraph("No step yet. Add one to see what it does to the ear.", "hint"));

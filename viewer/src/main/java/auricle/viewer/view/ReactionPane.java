@@ -53,7 +53,7 @@ final class ReactionPane extends SidePane {
     double most =
         shown.list().stream().mapToDouble(r -> r.most(Reactions.DISTANCES)).max().orElse(1);
     for (Reaction r : shown.list()) {
-      SheetCanvas canvas = new SheetCanvas(look, 8.6);
+      SheetCanvas canvas = new SheetCanvas(look, 9.8);
       canvas.show((w, h, em) -> bars(r, most, w, em), words(r));
       canvas.setOnMouseClicked(e -> steps.choose(r.operation()));
       list.getChildren().add(canvas);
@@ -69,20 +69,14 @@ final class ReactionPane extends SidePane {
   }
 
   private static Sheet bars(Reaction r, double most, double w, double em) {
-    Sheet sheet = new Sheet(w, 8.6 * em);
-    sheet.words(
-        0,
-        0.7 * em,
-        r.operation() + ": " + r.label() + ", " + r.per(),
-        Tone.INK,
-        1,
-        true,
-        Hold.LEFT);
-    double zero = 4.5 * em + (w - 8.5 * em) / 2;
-    double per = (w - 8.5 * em) / 2 / most;
-    sheet.line(zero, 1.4 * em, zero, 6.8 * em, Tone.GRID, 1.2);
+    Sheet sheet = new Sheet(w, 9.8 * em);
+    sheet.words(0, 0.7 * em, r.operation(), Tone.INK, 1, true, Hold.LEFT);
+    sheet.words(0, 1.9 * em, r.label() + ", " + r.per(), Tone.INK, 0.95, false, Hold.LEFT);
+    double zero = 4.2 * em + (w - 10 * em) / 2;
+    double per = (w - 10 * em) / 2 / most;
+    sheet.line(zero, 2.6 * em, zero, 8 * em, Tone.GRID, 1.2);
     for (int i = 0; i < TONES.size(); i++) {
-      double y = (2.1 + 1.35 * i) * em;
+      double y = (3.3 + 1.35 * i) * em;
       double change = r.of(Reactions.DISTANCES.get(i));
       sheet.words(0, y, LEVELS.get(i), TONES.get(i), 0.95, true, Hold.LEFT);
       double x = zero + per * change;
@@ -101,7 +95,7 @@ final class ReactionPane extends SidePane {
             + "°; helical show "
             + number(r.of(Figure.HELICAL_SHOW_UPPER))
             + " mm";
-    sheet.words(0, 7.5 * em, angles, Tone.FAINT, 0.9, false, Hold.LEFT);
+    sheet.words(0, 8.7 * em, angles, Tone.FAINT, 0.9, false, Hold.LEFT);
     return sheet;
   }
 

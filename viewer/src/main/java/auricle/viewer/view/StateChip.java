@@ -13,6 +13,8 @@ import javafx.scene.layout.VBox;
 
 /** Says what the picture is: of rest or not, of which moment, or older than the plan. */
 final class StateChip extends VBox {
+  private static final double WIDEST = 330;
+
   private final Label state = Texts.label("", "state-words");
   private final Label moment = Texts.label("", "state-moment");
   private final ProgressBar progress = new ProgressBar();
@@ -28,6 +30,10 @@ final class StateChip extends VBox {
     getStyleClass().add("state-chip");
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     stop.setOnAction(e -> solving.cancel());
+    stop.setMinWidth(Region.USE_PREF_SIZE);
+    state.setWrapText(true);
+    state.setMaxWidth(WIDEST);
+    progress.setMinWidth(60);
     progress.getStyleClass().add("state-progress");
     HBox row = new HBox(8, state, progress, stop);
     row.setAlignment(Pos.CENTER_LEFT);

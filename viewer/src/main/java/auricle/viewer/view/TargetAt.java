@@ -1,5 +1,7 @@
 package auricle.viewer.view;
 
+import auricle.viewer.scene.Spot;
+import java.util.List;
 import auricle.anatomy.Level;
 import auricle.plan.Range;
 import auricle.plan.Target;
@@ -31,5 +33,25 @@ final class TargetAt {
 
   private static Range range(Target target, Level level) {
     return target.helixMastoid_mm().getOrDefault(level, Range.of(0, 60));
+  }
+
+  /**
+   * The part of the rim that distances are taken of: from its highest point down at the back. In
+   * front of it the rim runs to its root on the head, where no distance is aimed at.
+   */
+  static List<Spot> behind(List<Spot> rim) {
+    int top = 0;
+    for (int i = 1; i < rim.size(); i++) {
+      if (rim.get(i).z_mm() > rim.get(top).z_mm()) {
+        top = i;
+      }
+    }
+    List<Spot> one = rim.subList(0, Math.min(rim.size(), top + 1));
+    List<Spot> other = rim.subList(top, rim.size());
+    return mean(one) < mean(other) ? one : other;
+  }
+
+  private static double mean(List<Spot> spots) {
+    return spots.stream().mapToDouble(Spot::y_mm).average().orElse(Double.MAX_VALUE);
   }
 }

@@ -117,7 +117,7 @@ final class TimeBar extends VBox {
       return "Before the operation";
     }
     return index == steps - 1
-        ? "End of the operation: all " + (steps - 1) + " steps done"
+        ? "End of the operation"
         : "After step " + index + " of " + (steps - 1) + ": " + now.label();
   }
 }

@@ -6,12 +6,10 @@ import auricle.viewer.viewmodel.Paint;
 import auricle.viewer.viewmodel.Showing;
 import java.util.List;
 import javafx.beans.property.BooleanProperty;
-import javafx.geometry.Orientation;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.Separator;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -39,7 +37,7 @@ final class ToolRow extends FlowPane {
       b.getStyleClass().add("view-button");
       views.getChildren().add(b);
     }
-    getChildren().addAll(new HBox(4, undo, redo), views, new Separator(Orientation.VERTICAL));
+    getChildren().addAll(new HBox(4, undo, redo), views);
     getChildren().add(colours(models.showing()));
     getChildren().add(layers(models.showing()));
   }

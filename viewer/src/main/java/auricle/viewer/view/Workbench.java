@@ -161,6 +161,7 @@ public final class Workbench extends StackPane {
     Look look = models.look();
     look.theme().addListener(o -> theme());
     look.textScale().addListener(o -> theme());
+    widthProperty().addListener(o -> widths(Texts.em(look)));
     theme();
   }
 
@@ -169,9 +170,14 @@ public final class Workbench extends StackPane {
     getStyleClass().removeAll("light", "dark", "contrast");
     getStyleClass().add(look.theme().get().name().toLowerCase(java.util.Locale.ROOT));
     double em = Texts.em(look);
-    left.setMinWidth(LEFT_EM * em);
-    tabs.setMinWidth(RIGHT_EM * em);
+    widths(em);
     setStyle("-fx-font-size: " + Math.round(Texts.em(look) * 10) / 10.0 + "px;");
+  }
+
+  /** Side panes take their share of a wide window, and never less than their text needs. */
+  private void widths(double em) {
+    left.setMinWidth(Math.max(LEFT_EM * em, Math.min(0.18 * getWidth(), 27 * em)));
+    tabs.setMinWidth(Math.max(RIGHT_EM * em, Math.min(0.27 * getWidth(), 40 * em)));
   }
 
   /** Moves the eye at once. */

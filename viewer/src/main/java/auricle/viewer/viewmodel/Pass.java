@@ -16,6 +16,8 @@ final class Pass {
   /** A run that is overtaken may go on for so long, so that a turned control shows its effect. */
   private static final long PATIENCE_MS = 400;
 
+  private static final long LULL_MS = 150;
+
   private final Rehearser rehearser;
   private final EarCase ear;
   private final Optional<Extra> extra;
@@ -67,10 +69,25 @@ final class Pass {
         () -> overtaken.getAsBoolean() && System.nanoTime() - start > PATIENCE_MS * 1_000_000;
     Optional<Rehearsed> first = rehearser.atOnce(ear, watcher(Optional.empty(), late));
     first.ifPresent(r -> show.accept(r, true));
+    if (first.isPresent() && overtakenInALull(overtaken)) {
+      return Optional.empty();
+    }
     BooleanSupplier enough = first.isPresent() ? overtaken : late;
     Optional<Rehearsed> steps = rehearser.tied(ear, watcher(first, enough));
     steps.ifPresent(r -> show.accept(r, hasMore(r)));
     return steps;
+  }
+
+  /** Waits a little before longer work: a control that is being turned changes again at once. */
+  private static boolean overtakenInALull(BooleanSupplier overtaken) {
+    try {
+      for (int i = 0; i < LULL_MS / 10 && !overtaken.getAsBoolean(); i++) {
+        Thread.sleep(10);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    return overtaken.getAsBoolean();
   }
 
   private static boolean hasMore(Rehearsed r) {

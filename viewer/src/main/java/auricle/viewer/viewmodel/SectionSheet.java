@@ -89,7 +89,8 @@ public final class SectionSheet {
               double top = baseY - perMm * r.target().high();
               sheet.box(
                   0, top, width, perMm * (r.target().high() - r.target().low()), Tone.TARGET, 0.22);
-              sheet.words(3.6 * em, top + 0.65 * em, "target", Tone.TARGET, 0.85, true, Hold.LEFT);
+              double middle = 0.6 * width; // over the bowl, where the profile is low
+              sheet.words(middle, top + 0.65 * em, "target", Tone.TARGET, 0.85, true, Hold.MIDDLE);
             });
   }
 

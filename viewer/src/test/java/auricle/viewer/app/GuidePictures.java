@@ -4,9 +4,11 @@ import auricle.viewer.scene.ClinicalView;
 import auricle.viewer.task.Rehearser;
 import auricle.viewer.task.SimulationRehearser;
 import auricle.viewer.view.Exports;
+import auricle.viewer.view.Workbench;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.Models;
 import auricle.viewer.viewmodel.Paint;
+import auricle.viewer.viewmodel.Solving;
 import auricle.viewer.viewmodel.StandInRehearser;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +18,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.control.ButtonBase;
 import javafx.stage.Stage;
 
 /**
@@ -23,7 +26,8 @@ import javafx.stage.Stage;
  * {@code auricle.stand.in} the screens alone are drawn, without the solver.
  */
 public final class GuidePictures extends Application {
-  private static final long LONGEST_S = 120;
+  private static final long LONGEST_S = 240;
+  private static final int BAND_SAMPLES = 5;
 
   private Optional<Window> window = Optional.empty();
   private Path folder = Path.of(".");
@@ -36,14 +40,12 @@ public final class GuidePictures extends Application {
     folder = Files.createDirectories(Path.of(arguments.get(0)));
     width = arguments.size() > 1 ? Integer.parseInt(arguments.get(1)) : width;
     height = arguments.size() > 2 ? Integer.parseInt(arguments.get(2)) : height;
-    Rehearser rehearser =
-        Boolean.getBoolean("auricle.stand.in") ? new StandInRehearser() : new SimulationRehearser();
     Window opened =
         new Window(
             stage,
             Files.createTempDirectory("auricle"),
-            new Beginning(rehearser),
-            SimulationRehearser::new);
+            new Beginning(rehearser()),
+            GuidePictures::rehearser);
     window = Optional.of(opened);
     opened.open(Optional.empty());
     stage.setWidth(width);
@@ -52,6 +54,12 @@ public final class GuidePictures extends Application {
     Thread script = new Thread(this::script, "script");
     script.setDaemon(true);
     script.start();
+  }
+
+  private static Rehearser rehearser() {
+    return Boolean.getBoolean("auricle.stand.in")
+        ? new StandInRehearser()
+        : new SimulationRehearser();
   }
 
   private void script() {
@@ -69,6 +77,12 @@ public final class GuidePictures extends Application {
       shot("10-dark", () -> dark(m));
       shot("11-contrast", () -> m.look().theme().set(Look.Theme.CONTRAST));
       shot("12-lesson", () -> lesson(m));
+      shot("13-lesson-question", this::question);
+      shot("14-ear-measured", this::measured);
+      shot("15-target", () -> tab("Target", ClinicalView.THREE_QUARTER));
+      shot("16-reactions", this::reactions);
+      shot("17-band", () -> band(m));
+      shot("18-both-ears", this::pair);
       Platform.runLater(Platform::exit);
     } catch (InterruptedException | IOException e) {
       Platform.runLater(Platform::exit);
@@ -113,10 +127,54 @@ public final class GuidePictures extends Application {
     window.orElseThrow().bench().openTab("Lessons");
   }
 
+  /** The question of a lesson, in large type, as on a projector. */
+  private void question() {
+    Platform.runLater(() -> press("#lesson-coupling"));
+    Platform.runLater(() -> press("#lesson-next"));
+    Platform.runLater(() -> press("#lesson-next"));
+  }
+
+  private void press(String id) {
+    if (bench().lookup(id) instanceof ButtonBase button) {
+      button.fire();
+    }
+  }
+
+  private void measured() {
+    window.orElseThrow().files().openText("first", WorkedScenarios.text("open_fold.yaml"));
+    window.orElseThrow().models().showing().paint().set(Paint.SKIN);
+    tab("Balance", ClinicalView.THREE_QUARTER);
+    bench().openTab("Ear");
+  }
+
+  private void reactions() {
+    bench().openTab("Plan");
+    bench().openTab("Reactions");
+    press("#work-reactions");
+  }
+
+  private void band(Models m) {
+    bench().openTab("Course");
+    m.solving().ask(new Solving.Extra.Spread(BAND_SAMPLES));
+  }
+
+  private void pair() {
+    window
+        .orElseThrow()
+        .files()
+        .openText("pair", WorkedScenarios.text("two_ears_that_differ.yaml"));
+    tab("Both ears", ClinicalView.FRONT);
+  }
+
+  private Workbench bench() {
+    return window.orElseThrow().bench();
+  }
+
   private void shot(String name, Runnable before) throws InterruptedException, IOException {
     onScreen(before);
     Models m = window.orElseThrow().models();
     m.solving().settle(TimeUnit.SECONDS.toMillis(LONGEST_S));
+    m.other().settle(TimeUnit.SECONDS.toMillis(LONGEST_S));
     Thread.sleep(1200);
     byte[][] png = new byte[1][];
     onScreen(
