@@ -1,10 +1,10 @@
 package auricle.viewer.view;
 
-import auricle.viewer.scene.Spot;
-import java.util.List;
 import auricle.anatomy.Level;
 import auricle.plan.Range;
 import auricle.plan.Target;
+import auricle.viewer.scene.Spot;
+import java.util.List;
 
 /** The target's range for the rim at any height: straight lines between the levels. */
 final class TargetAt {
