@@ -72,9 +72,10 @@ final class MeshLoader {
       throw new BadInputException(
           Finding.error(
               source.at(),
-              "dimensions or divisions that make no mesh (" + e.getMessage() + ")",
+              "dimensions, corners or divisions that make no mesh (" + e.getMessage() + ")",
               "triangles of some area, each edge in at most two of them",
-              "A closed surface needs at least three divisions around; angles and radii must differ."));
+              "A closed surface needs at least three divisions around; angles and radii must differ;"
+                  + " corners go round the surface and do not lie on one line."));
     }
   }
 }

@@ -80,14 +80,12 @@ final class RigidMotions {
     for (int i = 0; i < 6; i++) {
       largest = Math.max(largest, gram[i][i]);
     }
-    int free = 6 - rank(NONE * largest);
-    if (largest == 0 || free > 0) {
+    int free = largest == 0 ? 6 : 6 - rank(NONE * largest);
+    if (free > 0) {
       findings.error(
           "/supports",
-          "the supports leave "
-              + (largest == 0 ? 6 : free)
-              + " motions of the whole shell free: "
-              + free(NONE * largest),
+          "the supports leave %d %s of the whole shell free: %s"
+              .formatted(free, free == 1 ? "motion" : "motions", free(NONE * largest)),
           "supports against every motion of the shell as a rigid body",
           "Hold more vertices or directions; a free shell under balanced loads needs three points"
               + " held in six directions.");

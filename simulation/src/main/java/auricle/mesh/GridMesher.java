@@ -1,6 +1,8 @@
 package auricle.mesh;
 
+import auricle.geometry.Vectors;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,6 +14,9 @@ import java.util.List;
  * anticlockwise seen against the surface normal.
  */
 public final class GridMesher {
+  /** Height over longest side of a triangle that has lost its area to rounding. */
+  private static final double NO_AREA = 1e-9;
+
   private final ParametricSurface surface;
   private final GridRows rows;
   private final List<int[]> triangles;
@@ -44,13 +49,26 @@ public final class GridMesher {
     double[] normal = new double[3];
     for (int v = 0; v < parameters.size(); v++) {
       surface.at(parameters.get(v)[0], parameters.get(v)[1], point, normal);
+      if (!(Vectors.norm(normal) > 0)) {
+        throw new IllegalArgumentException("no normal at " + Arrays.toString(point));
+      }
       System.arraycopy(point, 0, x, 3 * v, 3);
       System.arraycopy(normal, 0, n, 3 * v, 3);
     }
+    checkShapes(x);
     int[] flat = Orientation.along(n, x, triangles);
     ShellMesh.Builder builder = ShellMesh.builder(x, n, new Topology(parameters.size(), flat));
     addSets(builder);
     return builder.build();
+  }
+
+  private void checkShapes(double[] x) {
+    for (int[] triangle : triangles) {
+      if (!(FaceCheck.relativeHeight(x, triangle) > NO_AREA)) {
+        throw new IllegalArgumentException(
+            "a triangle without area at " + Arrays.toString(Vectors.at(x, 3 * triangle[0])));
+      }
+    }
   }
 
   private void addSets(ShellMesh.Builder builder) {

@@ -1,11 +1,19 @@
 package auricle.mesh;
 
+import auricle.geometry.Vectors;
+
 /**
  * Surfaces that can be meshed; lengths in mm, angles in rad. First parameter s, second t.
  *
  * <p>Surfaces of revolution turn about the z axis: s runs around, t along the profile.
  */
 public final class Surfaces {
+  /** Sides that meet at a smaller angle than this run along one line. */
+  private static final double ALONG_ONE_LINE = 1e-9;
+
+  /** How far beside a corner, as a share of the way to the middle. */
+  private static final double BESIDE = 1e-4;
+
   private Surfaces() {}
 
   /** Parallelogram from the origin: s along x, t along the other side; normal +z. */
@@ -30,25 +38,33 @@ public final class Surfaces {
 
   /**
    * Bilinear surface between four corners in order around it: c0 (s=t=0), c1 (s=1), c2, c3 (t=1).
+   * At a corner of 180 deg, where it has no normal, that of the place beside it is taken.
    */
   public static ParametricSurface bilinear(double[] corners) {
     double[] c = corners.clone();
     return (s, t, p, n) -> {
-      double[] ds = new double[3];
-      double[] dt = new double[3];
       for (int k = 0; k < 3; k++) {
-        double low = c[k] + s * (c[3 + k] - c[k]);
-        double high = c[9 + k] + s * (c[6 + k] - c[9 + k]);
-        p[k] = low + t * (high - low);
-        ds[k] = (1 - t) * (c[3 + k] - c[k]) + t * (c[6 + k] - c[9 + k]);
-        dt[k] = high - low;
+        p[k] =
+            (1 - t) * (c[k] + s * (c[3 + k] - c[k])) + t * (c[9 + k] + s * (c[6 + k] - c[9 + k]));
       }
-      unit(
-          n,
-          ds[1] * dt[2] - ds[2] * dt[1],
-          ds[2] * dt[0] - ds[0] * dt[2],
-          ds[0] * dt[1] - ds[1] * dt[0]);
+      if (!bilinearNormal(c, s, t, n)) {
+        bilinearNormal(c, s + BESIDE * (0.5 - s), t + BESIDE * (0.5 - t), n);
+      }
     };
+  }
+
+  /** Whether there is a normal. */
+  private static boolean bilinearNormal(double[] c, double s, double t, double[] n) {
+    double[] ds = new double[3];
+    double[] dt = new double[3];
+    for (int k = 0; k < 3; k++) {
+      ds[k] = (1 - t) * (c[3 + k] - c[k]) + t * (c[6 + k] - c[9 + k]);
+      dt[k] = (1 - s) * (c[9 + k] - c[k]) + s * (c[6 + k] - c[3 + k]);
+    }
+    double[] across = Vectors.cross(ds, dt);
+    unit(n, across[0], across[1], across[2]);
+    double size = Math.max(Vectors.dot(ds, ds), Vectors.dot(dt, dt));
+    return Vectors.norm(across) > ALONG_ONE_LINE * size;
   }
 
   /** Cylinder, normal outward. */

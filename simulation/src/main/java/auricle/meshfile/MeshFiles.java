@@ -9,6 +9,7 @@ import auricle.mesh.ShellMesh;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -22,6 +23,8 @@ import java.util.Optional;
 public final class MeshFiles {
   /** Files above this size are refused: 256 MiB, some five million triangles. */
   static final long LARGEST_BYTES = 256L << 20;
+
+  private static final byte[] MARK = {(byte) 0xef, (byte) 0xbb, (byte) 0xbf};
 
   private interface Reader {
     RawMesh read(byte[] bytes, String where, Findings findings) throws BadInputException;
@@ -72,7 +75,7 @@ public final class MeshFiles {
             "a mesh file: .obj, .stl, .ply or .vtu",
             "Convert the mesh or correct the name.");
       }
-      return Optional.of(reader.read(bytes(file, where), where, findings));
+      return Optional.of(reader.read(withoutMark(bytes(file, where)), where, findings));
     } catch (BadInputException e) {
       findings.addAll(e.findings());
       return Optional.empty();
@@ -101,6 +104,13 @@ public final class MeshFiles {
     } catch (IOException e) {
       throw bad(where, "cannot be read (" + e.getMessage() + ")", "a readable file", "");
     }
+  }
+
+  /** Without the byte-order mark that some editors put before a text. */
+  private static byte[] withoutMark(byte[] bytes) {
+    boolean marked =
+        bytes.length > MARK.length && Arrays.equals(bytes, 0, MARK.length, MARK, 0, MARK.length);
+    return marked ? Arrays.copyOfRange(bytes, MARK.length, bytes.length) : bytes;
   }
 
   /** One error as an exception. */

@@ -36,15 +36,19 @@ final class VtuNumbers {
     }
   }
 
-  /** The numbers of an array. */
-  double[] of(VtuDocument.Array array, String name) throws BadInputException {
+  /**
+   * The numbers of an array.
+   *
+   * @param most how many it may hold; packed arrays that claim more are not unpacked
+   */
+  double[] of(VtuDocument.Array array, String name, long most) throws BadInputException {
     Scalar type =
         Scalar.of(array.get("type"))
             .orElseThrow(() -> bad(name, "of type '" + array.get("type") + "'", "a number type"));
     if (array.get("format").equals("ascii")) {
       return words(array.text(), name);
     }
-    byte[] bytes = bytes(array, name);
+    byte[] bytes = bytes(array, name, most * type.bytes());
     if (bytes.length % type.bytes() != 0) {
       throw bad(name, "of " + bytes.length + " bytes", "whole numbers of " + type.bytes());
     }
@@ -67,14 +71,14 @@ final class VtuNumbers {
     return values;
   }
 
-  private byte[] bytes(VtuDocument.Array array, String name) throws BadInputException {
+  private byte[] bytes(VtuDocument.Array array, String name, long most) throws BadInputException {
     ByteSource source = source(array, name);
     long size = size(source, name);
     if (!compressed) {
       String found = "that claims " + size + " bytes, where at most " + source.left() + " follow";
       return source.take(size).orElseThrow(() -> bad(name, found, "as many as it claims"));
     }
-    return inflated(source, size, name);
+    return inflated(source, size, most, name);
   }
 
   private ByteSource source(VtuDocument.Array array, String name) throws BadInputException {
@@ -104,12 +108,19 @@ final class VtuNumbers {
     return headerBytes == 8 ? data.getLong() : Integer.toUnsignedLong(data.getInt());
   }
 
-  private byte[] inflated(ByteSource source, long blocks, String name) throws BadInputException {
+  private byte[] inflated(ByteSource source, long blocks, long most, String name)
+      throws BadInputException {
     if (blocks < 0 || blocks > source.left() / headerBytes) {
       throw bad(name, "that claims " + blocks + " packed blocks", "no more than the file holds");
     }
     long blockSize = blocks == 0 ? 0 : size(source, name);
     long lastSize = blocks == 0 ? 0 : size(source, name);
+    double claimed = (double) blockSize * (lastSize > 0 ? blocks - 1 : blocks) + lastSize;
+    double limit = Math.min(most, MeshFiles.LARGEST_BYTES);
+    if (blockSize < 0 || lastSize < 0 || claimed > limit) {
+      throw bad(
+          name, "that unpacks to %.0f bytes".formatted(claimed), "at most %.0f".formatted(limit));
+    }
     long[] packed = new long[(int) blocks];
     for (int i = 0; i < packed.length; i++) {
       packed[i] = size(source, name);

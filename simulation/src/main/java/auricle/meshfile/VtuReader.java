@@ -70,8 +70,8 @@ final class VtuReader {
     }
     int firstPoint = mesh.vertexCount();
     double[] x = array(piece, "Points", 3L * points);
-    double[] corners = array(piece, "connectivity", -1);
     double[] ends = array(piece, "offsets", cells);
+    double[] corners = array(piece, "connectivity", corners(ends));
     double[] types = array(piece, "types", cells);
     for (int i = 0; i < points; i++) {
       mesh.vertex(x[3 * i], x[3 * i + 1], x[3 * i + 2]);
@@ -121,8 +121,18 @@ final class VtuReader {
     return count.getAsInt();
   }
 
+  /** Corners of all cells: where the last one ends. */
+  private long corners(double[] ends) throws BadInputException {
+    double last = ends.length == 0 ? 0 : ends[ends.length - 1];
+    if (!(last >= 0 && last <= Integer.MAX_VALUE)) {
+      throw MeshFiles.bad(
+          where, "a last cell with the offset " + last, "the number of corners", "");
+    }
+    return (long) last;
+  }
+
   /**
-   * @param expected numbers it should hold; -1 for any
+   * @param expected numbers it should hold
    */
   private double[] array(VtuDocument.Piece piece, String name, long expected)
       throws BadInputException {
@@ -130,8 +140,8 @@ final class VtuReader {
     if (array == null) {
       throw MeshFiles.bad(where, "no array '" + name + "'", "points and cells", "");
     }
-    double[] values = numbers.of(array, name);
-    if (expected >= 0 && values.length != expected) {
+    double[] values = numbers.of(array, name, expected);
+    if (values.length != expected) {
       String found = "array '" + name + "' with " + values.length + " numbers";
       String remedy = "The counts of the piece and its arrays disagree: write the file again.";
       throw MeshFiles.bad(where, found, String.valueOf(expected), remedy);

@@ -31,11 +31,7 @@ final class LoadEntries {
     String at = e.at();
     boolean constant = e.flag("constant");
     return switch (kind) {
-      case "point_force" -> {
-        boolean total = e.has("total_n");
-        Triple force = Triples.triple(e.get(total ? "total_n" : "each_n"));
-        yield new Load.Point(at, where, force, total, constant);
-      }
+      case "point_force" -> point(e, where, constant);
       case "line_force" ->
           new Load.Line(at, where, Triples.triple(e.get("force_n_per_mm")), constant);
       case "edge_moment" ->
@@ -68,6 +64,19 @@ final class LoadEntries {
               at, where, e.number("normal_mpa_per_mm"), e.number("tangential_mpa_per_mm", 0));
       default -> throw new IllegalStateException("no reader for " + at);
     };
+  }
+
+  private Load point(Entry e, Selector where, boolean constant) {
+    boolean total = e.has("total_n");
+    if (total == e.has("each_n")) {
+      findings.error(
+          e.at(),
+          total ? "total_n beside each_n" : "neither total_n nor each_n",
+          "one of them",
+          "");
+    }
+    Triple force = Triples.triple(e.get(total ? "total_n" : "each_n"));
+    return new Load.Point(e.at(), where, force, total, constant);
   }
 
   private Load.Partner partner(Entry e) {

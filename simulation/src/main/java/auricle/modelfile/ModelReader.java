@@ -61,6 +61,7 @@ public final class ModelReader {
   private static Model model(Entry root, ModelFolder folder, Findings findings) {
     Tables tables = new Tables(folder, findings);
     Entry start = root.get("start");
+    SupportEntries supports = new SupportEntries(findings);
     LoadEntries loads = new LoadEntries(folder, findings);
     ExpectationEntries expected = new ExpectationEntries(tables, findings);
     List<Expectation> expectations =
@@ -73,7 +74,7 @@ public final class ModelReader {
         root.find("rest_shape").map(e -> mesh(e, folder)),
         root.items("rest_changes").stream().map(SectionEntries::restChange).toList(),
         new Model.Start(start.number("disturbance_mm", 0), start.integer("seed", 1)),
-        root.items("supports").stream().map(SupportEntries::support).toList(),
+        root.items("supports").stream().map(supports::support).toList(),
         root.items("loads").stream().map(loads::load).toList(),
         new SolveEntries(tables, findings).plan(root.get("solve")),
         ProbeEntries.probes(root.get("probes")),

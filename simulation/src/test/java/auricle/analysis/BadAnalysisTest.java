@@ -53,7 +53,9 @@ class BadAnalysisTest {
         "thickness_mm: 0.1, young_mpa: 1.2e6, poisson: 0}|plies: [{thickness_mm: 1, e1_mpa: 2, e2_mpa: 1, nu12: 0, g12_mpa: 1}]}|line 4 column 1, section|material axis",
         "clamp: {where: start}|symmetry: {where: start, normal: z}|supports[0].symmetry|at right angles",
         "divisions: [10, 1]|divisions: [4000, 4000]|line 3 column 44, mesh.strip.divisions|16000000 cells",
-        "length_mm: 10|length_mm: 1.0e30|line 3 column 1, mesh|does not close",
+        "length_mm: 10|length_mm: 1.0e30|line 3 column 8, mesh.strip|without area",
+        "strip: {length_mm: 10, width_mm: 1, divisions: [10, 1]|quadrilateral: {corners_mm: [[0, 0, 0], [10, 0, 0], [0, 1, 0], [10, 1, 0]], divisions: [10, 2]|mesh.quadrilateral|no normal",
+        "strip: {length_mm: 10, width_mm: 1, divisions: [10, 1]|quadrilateral: {corners_mm: [[0, 0, 0], [10, 0, 0], [5, 1, 0], [0, 2, 0]], divisions: [8, 8], pattern: one_way|none|none",
         "strip: {length|cylinder: {radius_mm: 1, length|line 3|unknown key 'width_mm'",
       })
   void isToldWithItsPlace(String good, String bad, String where, String word)

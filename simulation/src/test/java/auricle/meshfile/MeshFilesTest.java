@@ -9,10 +9,13 @@ import auricle.diagnostics.Finding;
 import auricle.diagnostics.Findings;
 import auricle.mesh.ShellMesh;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -167,6 +170,33 @@ class MeshFilesTest {
     assertTrue(read("a.vtu", vtu, second).isEmpty());
     line = second.list().get(0).line();
     assertTrue(line.contains("array 'Points' that claims 2139062143 bytes"), line);
+  }
+
+  @Test
+  void aByteOrderMarkBeforeATextIsPassedOver() {
+    String obj = "\ufeffv 0 0 0\nv 1 0 0\nv 0 1 0\nf 1 2 3\n";
+    assertTrue(read("a.obj", obj.getBytes(StandardCharsets.UTF_8), new Findings()).isPresent());
+    String vtu = "\ufeff" + new String(MeshBytes.vtu(MeshBytes.Form.WORDS), StandardCharsets.UTF_8);
+    assertTrue(read("a.vtu", vtu.getBytes(StandardCharsets.UTF_8), new Findings()).isPresent());
+  }
+
+  /** A block's sizes stand before it: 15 MiB of zeros would be a file of 15 kB. */
+  @Test
+  void aPackedArrayThatClaimsMoreThanThePieceNeedsIsNotUnpacked() {
+    String vtu = new String(MeshBytes.vtu(MeshBytes.Form.WORDS), StandardCharsets.UTF_8);
+    ByteBuffer sizes = ByteBuffer.allocate(16).order(ByteOrder.LITTLE_ENDIAN);
+    sizes.putInt(1).putInt(15 << 20).putInt(0).putInt(4);
+    byte[] notZlib = {1, 2, 3, 4};
+    String packed =
+        Base64.getEncoder().encodeToString(sizes.array())
+            + Base64.getEncoder().encodeToString(notZlib);
+    String bomb =
+        vtu.replaceFirst("<VTKFile ", "<VTKFile compressor=\"vtkZLibDataCompressor\" ")
+            .replaceFirst(
+                "(?s)(<Points>\\s*<DataArray[^>]*)format=\"ascii\"([^>]*)>[^<]*<",
+                "$1format=\"binary\"$2>" + packed + "<");
+    String told = fault("a.vtu", bomb);
+    assertTrue(told.contains("array 'Points' that unpacks to 15728640 bytes"), told);
   }
 
   @Test

@@ -83,6 +83,9 @@ class BadModelTest {
         "title: strip|title: *strip|line 2|alias",
         "  tip: {|  1tip: {|line 13 column 3, probes.1tip|letters, digits",
         "tip: {displacement|tip: {displacment|line 13 column 9, probes.tip.displacment|'displacement'",
+        "line_force: {where: end, force_n_per_mm: [0, 0, 4]}|point_force: {where: end, constant: true}|line 9 column 5, loads[0].point_force|neither total_n nor each_n",
+        "line_force: {where: end, force_n_per_mm: [0, 0, 4]}|point_force: {where: end, total_n: [0, 0, 4], each_n: [0, 0, 1]}|line 9 column 5, loads[0].point_force|total_n beside each_n",
+        "clamp: {where: start}|fix: {where: start}|line 7 column 5, supports[0].fix|neither directions nor rotation",
         "young_mpa: 1.2e6, |  |line 5 column 1, section|'young_mpa' is missing",
       })
   void everySlipIsToldOnceWithItsPlace(String good, String bad, String where, String word) {
