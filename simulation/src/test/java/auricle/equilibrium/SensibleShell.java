@@ -1,12 +1,10 @@
-package auricle.property;
+package auricle.equilibrium;
 
 import auricle.energy.DeadLoad;
 import auricle.energy.ElasticThread;
 import auricle.energy.EnergyTerm;
 import auricle.energy.ShellTerms;
 import auricle.energy.VertexPoint;
-import auricle.equilibrium.Supports;
-import auricle.equilibrium.TotalEnergy;
 import auricle.material.Section;
 import auricle.material.SectionField;
 import auricle.mesh.Around;
@@ -20,21 +18,22 @@ import auricle.mesh.Surfaces;
 import auricle.mesh.Unknowns;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 
 /**
- * A small shell of random shape, section, supports, forces and thread; about one in ten is held too
- * little. The same seed gives the same shell.
+ * A small shell of random shape, section, supports, forces and thread, as someone might ask for it;
+ * about one in ten is held too little. The same seed gives the same shell.
  */
-final class RandomShell {
-  private final UniformRandomProvider random;
+final class SensibleShell extends RandomModel {
   private final ShellMesh mesh;
   private final Section section;
   private final double bending;
+  private final List<EnergyTerm> loads = new ArrayList<>();
+  private final boolean held;
+  private final Supports supports;
 
-  RandomShell(long seed) {
-    this.random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+  SensibleShell(long seed) {
+    super(RandomSource.XO_RO_SHI_RO_128_PP.create(seed));
     GridOptions.Pattern[] patterns = GridOptions.Pattern.values();
     GridOptions options =
         new GridOptions(
@@ -49,6 +48,12 @@ final class RandomShell {
     double poisson = 0.45 * random.nextDouble();
     this.section = Section.isotropic(modulus, poisson, thickness);
     this.bending = modulus * Math.pow(thickness, 3) / 12;
+    loads.add(forces());
+    if (random.nextInt(3) == 0) {
+      loads.add(thread());
+    }
+    this.held = random.nextInt(10) != 0;
+    this.supports = supports();
   }
 
   private ParametricSurface surface() {
@@ -65,16 +70,19 @@ final class RandomShell {
     };
   }
 
-  TotalEnergy build() {
+  /** Whether nothing is free to move as a rigid body. */
+  boolean held() {
+    return held;
+  }
+
+  @Override
+  TotalEnergy energy() {
     Directors directors = mesh.directors();
     RestShape rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
     List<EnergyTerm> terms =
         new ArrayList<>(ShellTerms.of(rest, directors, SectionField.uniform(section)));
-    terms.add(forces());
-    if (random.nextInt(3) == 0) {
-      terms.add(thread());
-    }
-    return new TotalEnergy(terms, supports(), directors, mesh.unknowns(), 1);
+    terms.addAll(loads);
+    return new TotalEnergy(terms, supports, directors, mesh.unknowns(), 1);
   }
 
   private DeadLoad forces() {
@@ -109,19 +117,18 @@ final class RandomShell {
     Unknowns unknowns = mesh.topology().unknowns();
     Supports.Builder supports = new Supports.Builder(unknowns.size(), 3 * unknowns.vertexCount());
     String[] sides = {"start", "end", "side_low", "side_high"};
-    boolean tooLittle = random.nextInt(10) == 0;
     boolean clamped = random.nextBoolean();
     int first = random.nextInt(4);
-    List<Integer> held = new ArrayList<>(mesh.vertexSet(sides[first]).orElseThrow());
+    List<Integer> side = new ArrayList<>(mesh.vertexSet(sides[first]).orElseThrow());
     if (!clamped) {
       // one side alone would be a hinge about which the shell can turn
-      held.addAll(mesh.vertexSet(sides[(first + 2) % 4]).orElseThrow());
+      side.addAll(mesh.vertexSet(sides[(first + 2) % 4]).orElseThrow());
     }
-    for (int v : tooLittle ? held.subList(0, 1) : held) {
+    for (int v : held ? side : side.subList(0, 1)) {
       for (int c = 0; c < 3; c++) {
         supports.fix(unknowns.vertex(v) + c);
       }
-      if (clamped && !tooLittle) {
+      if (clamped && held) {
         supports.fix(unknowns.director(v)).fix(unknowns.director(v) + 1);
       }
     }
