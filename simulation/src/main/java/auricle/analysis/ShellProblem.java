@@ -188,22 +188,7 @@ final class ShellProblem {
 
   /** The whole energy under given supports, at load factor 0. */
   TotalEnergy energy(Supports held) {
-    return new TotalEnergy(terms, held, directors, start, edgeLength());
-  }
-
-  /** Mean length of an edge, mm: what a tilt of one radian moves. */
-  private double edgeLength() {
-    Topology t = mesh.topology();
-    double sum = 0;
-    for (int e = 0; e < t.edgeCount(); e++) {
-      double square = 0;
-      for (int c = 0; c < 3; c++) {
-        double d = mesh.position(t.edgeEnd(e), c) - mesh.position(t.edgeStart(e), c);
-        square += d * d;
-      }
-      sum += Math.sqrt(square);
-    }
-    return sum / t.edgeCount();
+    return new TotalEnergy(terms, held, directors, start, mesh.meanEdge());
   }
 
   /** Size of the problem. */

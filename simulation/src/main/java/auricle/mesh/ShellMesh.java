@@ -62,6 +62,20 @@ public final class ShellMesh {
     return topology;
   }
 
+  /** Mean length of an edge, mm: what a tilt of one radian moves. */
+  public double meanEdge() {
+    double sum = 0;
+    for (int e = 0; e < topology.edgeCount(); e++) {
+      double square = 0;
+      for (int c = 0; c < 3; c++) {
+        double d = position(topology.edgeEnd(e), c) - position(topology.edgeStart(e), c);
+        square += d * d;
+      }
+      sum += Math.sqrt(square);
+    }
+    return sum / topology.edgeCount();
+  }
+
   /** Named vertex sets, ascending. */
   public Map<String, List<Integer>> vertexSets() {
     return vertexSets;

@@ -9,7 +9,6 @@ import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
-import auricle.mesh.Topology;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,7 +65,7 @@ public final class ShellBody {
     List<EnergyTerm> terms = new ArrayList<>(shell);
     terms.addAll(others);
     threads.forEach(thread -> terms.add(thread.thread()));
-    energy = new TotalEnergy(terms, supports, directors, mesh.unknowns(), edgeLength(mesh));
+    energy = new TotalEnergy(terms, supports, directors, mesh.unknowns(), mesh.meanEdge());
     finder = new RestFinder(energy);
   }
 
@@ -115,21 +114,6 @@ public final class ShellBody {
     finder.forget();
     finder.memory().evaluate(energy.free());
     return energy.forces().clone();
-  }
-
-  /** Mean length of an edge, mm: what a tilt of one radian moves. */
-  static double edgeLength(ShellMesh mesh) {
-    Topology t = mesh.topology();
-    double sum = 0;
-    for (int e = 0; e < t.edgeCount(); e++) {
-      double square = 0;
-      for (int c = 0; c < 3; c++) {
-        double d = mesh.position(t.edgeEnd(e), c) - mesh.position(t.edgeStart(e), c);
-        square += d * d;
-      }
-      sum += Math.sqrt(square);
-    }
-    return sum / t.edgeCount();
   }
 
   /** The mesh at rest, before any operation. */

@@ -184,7 +184,7 @@ class MeshFilesTest {
   @Test
   void aPackedArrayThatClaimsMoreThanThePieceNeedsIsNotUnpacked() {
     String vtu = new String(MeshBytes.vtu(MeshBytes.Form.WORDS), StandardCharsets.UTF_8);
-    ByteBuffer sizes = ByteBuffer.allocate(16).order(ByteOrder.LITTLE_ENDIAN);
+    ByteBuffer sizes = ByteBuffer.allocate(16).order(ByteOrder.BIG_ENDIAN);
     sizes.putInt(1).putInt(15 << 20).putInt(0).putInt(4);
     byte[] notZlib = {1, 2, 3, 4};
     String packed =
