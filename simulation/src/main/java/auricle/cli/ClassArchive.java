@@ -12,8 +12,8 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
- * Goes once through analysing a model and rehearsing a scenario, so that the virtual machine can
- * write an archive of the classes that this takes ({@code -XX:ArchiveClassesAtExit}); the script
+ * Goes once through the short commands, so that the virtual machine can write an archive of the
+ * classes that they take ({@code -XX:ArchiveClassesAtExit}); the script
  * {@code simulation/auricle} does so at its first run.
  */
 public final class ClassArchive {
@@ -23,7 +23,7 @@ public final class ClassArchive {
   private ClassArchive() {}
 
   /**
-   * Runs both in a folder that is taken away again.
+   * Runs them in a folder that is taken away again.
    *
    * @throws IOException if there is no room for temporary files
    */
@@ -31,30 +31,25 @@ public final class ClassArchive {
     System.setProperty("java.awt.headless", "true");
     Path folder = Files.createTempDirectory("auricle");
     try {
-      run("analyse", copy(MODEL, folder.resolve("model.yaml")), folder.resolve("model"));
-      run("rehearse", copy(SCENARIO, folder.resolve("ear.yaml")), folder.resolve("ear"), "--tied");
+      run("analyse", copy(MODEL, folder.resolve("model.yaml")), "--out", folder + "/out");
+      run("check", copy(SCENARIO, folder.resolve("ear.yaml")));
+      run("materials");
     } finally {
       delete(folder);
     }
     System.exit(ExitCode.DONE);
   }
 
-  private static void run(String command, Path file, Path out, String... more) {
-    String[] arguments = new String[4 + more.length];
-    arguments[0] = command;
-    arguments[1] = file.toString();
-    arguments[2] = "--out";
-    arguments[3] = out.toString();
-    System.arraycopy(more, 0, arguments, 4, more.length);
+  private static void run(String... arguments) {
     PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
     Main.run(nowhere, nowhere, arguments);
   }
 
-  private static Path copy(String resource, Path to) throws IOException {
+  private static String copy(String resource, Path to) throws IOException {
     try (InputStream in = ClassArchive.class.getResourceAsStream(resource)) {
       Files.copy(Objects.requireNonNull(in, resource), to);
     }
-    return to;
+    return to.toString();
   }
 
   private static void delete(Path folder) throws IOException {
