@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 
 /**
  * Goes once through the short commands, so that the virtual machine can write an archive of the
- * classes that they take ({@code -XX:ArchiveClassesAtExit}); the script
- * {@code simulation/auricle} does so at its first run.
+ * classes that they take ({@code -XX:ArchiveClassesAtExit}); the script {@code simulation/auricle}
+ * does so at its first run.
  */
 public final class ClassArchive {
   private static final String MODEL = "/auricle/verification/cantilever_end_shear.yaml";

@@ -79,7 +79,8 @@ final class RehearseCommand implements Callable<Integer> {
 
   @Option(
       names = "--reactions",
-      description = "Tells too what a little more of every dose would do; takes a third of a second a dose.")
+      description =
+          "Tells too what a little more of every dose would do; takes a third of a second a dose.")
   private boolean reactions;
 
   @Option(
