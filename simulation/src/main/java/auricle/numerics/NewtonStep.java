@@ -6,6 +6,12 @@ package auricle.numerics;
 final class NewtonStep {
   private static final int MOST_STIFFENINGS = 5;
 
+  /**
+   * Leaps along the weakest mode of a saddle, as fractions of the extent, one after the other, where
+   * no small motion along it lowers the value by more than rounding.
+   */
+  private static final double[] LEAPS = {1e-2, -1e-2, 5e-2, -5e-2};
+
   /** As long as a step with an old factor takes the residual down to this share. */
   private static final double QUICK = 0.1;
 
@@ -26,6 +32,10 @@ final class NewtonStep {
   private double drift;
 
   private int relaxed;
+  private int leaps;
+
+  /** Whether the steps since the checkpoint began with a leap. */
+  private boolean leaping;
 
   /** Whether steps are taken with K as it is, indefinite or not. */
   private boolean bold = true;
@@ -58,6 +68,7 @@ final class NewtonStep {
     best.keep(function, x, point.value(), point.residual());
     relaxed = 0;
     fresh = true;
+    leaping = false;
   }
 
   /** Whether the next step wants K as it is. */
@@ -189,8 +200,9 @@ final class NewtonStep {
   boolean retreat() {
     best.recall(function, x);
     relaxed = 0;
-    if (bold) {
+    if (bold || leaping) {
       bold = false;
+      leaping = false;
       length = 0;
       return evaluateAnew();
     }
@@ -243,7 +255,29 @@ final class NewtonStep {
     }
     length = t;
     reach = Math.max(reach, t);
-    return t > 0 && land(t, mode);
+    return t > 0 ? land(t, mode) : leap(mode);
+  }
+
+  /**
+   * Farther along a mode, whatever the value there: in a thin shell it rises along a straight line
+   * and falls along the curve beside it. Relaxed steps downhill follow; if they do not come below
+   * the saddle, the iteration returns there and the next leap is tried.
+   */
+  private boolean leap(double[] mode) {
+    if (leaps == LEAPS.length) {
+      return false;
+    }
+    double far = LEAPS[leaps++] * function.extent();
+    Dense.scale(Math.signum(far), mode);
+    length = Math.min(Math.abs(far), function.largestStep(x, mode));
+    reach = Math.max(reach, 2 * length);
+    Dense.along(best.x(), length, mode, x);
+    bold = false;
+    fresh = false;
+    leaping = true;
+    first = Descent.Attempt.NONE;
+    relaxed = 1;
+    return evaluateAnew();
   }
 
   private boolean land(double t, double[] along) {

@@ -70,7 +70,7 @@ class LiveEarTest {
     StepResult turned = live.turn(ear(9.5), RehearsalWatcher.SILENT).orElseThrow();
     StepResult again = live.turn(ear(9), RehearsalWatcher.SILENT).orElseThrow();
     assertTrue(turned.outcome().converged());
-    // cuts that have shut once and bites that have come nearer are remembered
+    // threads tied later keep their lengths; from the start they are tied between other spans
     same(2e-2, again, fromTheStart(9).after());
   }
 }

@@ -1,0 +1,48 @@
+package auricle.rehearsal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import auricle.diagnostics.BadInputException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Plans of all kinds at random, on ears of all shapes: nearly all come to rest, none throws. */
+@Tag("slow")
+class RandomPlansTest {
+  private static final int PLANS = Integer.getInteger("auricle.random.plans", 40);
+  private static final long FIRST = Long.getLong("auricle.random.first", 1);
+
+  /** Of a thousand plans that many may end without rest, said in words. */
+  private static final int UNSOLVED_OF_THOUSAND = 5;
+
+  @Test
+  void nearlyAllComeToRestAndTheOthersSayWhyNot() throws BadInputException {
+    List<String> unsolved = new ArrayList<>();
+    for (long seed = FIRST; seed < FIRST + PLANS; seed++) {
+      RehearsalResult result = RandomCase.of(seed, RehearsalWatcher.SILENT).run();
+      StepOutcome last = result.after().outcome();
+      assertFalse(last.words().isBlank(), "words of seed " + seed);
+      assertTrue(
+          Double.isFinite(result.after().measures().helixMastoidUpper_mm()), "seed " + seed);
+      if (!result.converged()) {
+        unsolved.add("seed %d, %s: %s".formatted(seed, result.after().label(), last.words()));
+      }
+    }
+    String share =
+        String.format(
+            Locale.ROOT, "%d of %d did not come to rest: %s", unsolved.size(), PLANS, unsolved);
+    assertTrue(1000L * unsolved.size() <= (long) UNSOLVED_OF_THOUSAND * PLANS, share);
+  }
+
+  @Test
+  void theSameSeedGivesTheSameBits() throws BadInputException {
+    assertEquals(
+        RandomCase.of(3, RehearsalWatcher.SILENT).run().after().measures(),
+        RandomCase.of(3, RehearsalWatcher.SILENT).run().after().measures());
+  }
+}
