@@ -7,8 +7,8 @@ final class NewtonStep {
   private static final int MOST_STIFFENINGS = 5;
 
   /**
-   * Leaps along the weakest mode of a saddle, as fractions of the extent, one after the other, where
-   * no small motion along it lowers the value by more than rounding.
+   * Leaps along the weakest mode of a saddle, as fractions of the extent, one after the other,
+   * where no small motion along it lowers the value by more than rounding.
    */
   private static final double[] LEAPS = {1e-2, -1e-2, 5e-2, -5e-2};
 

@@ -52,8 +52,7 @@ final class RandomCase {
     RandomCase made = new RandomCase(seed);
     Auricle auricle = Auricle.of(made.shape(), MeshLevel.PLANNING);
     EarCase ear = made.ear();
-    List<Finding> errors =
-        ear.plan().findings("").stream().filter(Finding::isError).toList();
+    List<Finding> errors = ear.plan().findings("").stream().filter(Finding::isError).toList();
     if (!errors.isEmpty()) {
       throw new BadInputException(errors);
     }
@@ -79,8 +78,7 @@ final class RandomCase {
     }
     EarMeasurements measured =
         random.nextBoolean() ? EarMeasurements.normalAdult() : EarMeasurements.normalChild();
-    return new EarCase(
-        measured, TissueChoice.standard(), new Plan(operations), Target.usual());
+    return new EarCase(measured, TissueChoice.standard(), new Plan(operations), Target.usual());
   }
 
   private double in(double low, double high) {
@@ -88,9 +86,7 @@ final class RandomCase {
   }
 
   private Tie tie(double low_mm, double high_mm) {
-    return random.nextInt(4) == 0
-        ? new Tie.Tension(in(0.05, 1))
-        : new Tie.Gap(in(low_mm, high_mm));
+    return random.nextInt(4) == 0 ? new Tie.Tension(in(0.05, 1)) : new Tie.Gap(in(low_mm, high_mm));
   }
 
   private Operation operation(String name) {
@@ -101,7 +97,14 @@ final class RandomCase {
       case 4, 5 -> scoring(name, low, high);
       case 6 ->
           new ConchaMastoidSuture(
-              name, true, in(40, 60), in(30, 70), in(3, 10), in(10, 20), in(40, 60), tie(8, 20),
+              name,
+              true,
+              in(40, 60),
+              in(30, 70),
+              in(3, 10),
+              in(10, 20),
+              in(40, 60),
+              tie(8, 20),
               "polyester_4_0");
       case 7 ->
           new LobuleSuture(

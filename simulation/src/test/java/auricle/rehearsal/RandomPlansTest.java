@@ -27,8 +27,7 @@ class RandomPlansTest {
       RehearsalResult result = RandomCase.of(seed, RehearsalWatcher.SILENT).run();
       StepOutcome last = result.after().outcome();
       assertFalse(last.words().isBlank(), "words of seed " + seed);
-      assertTrue(
-          Double.isFinite(result.after().measures().helixMastoidUpper_mm()), "seed " + seed);
+      assertTrue(Double.isFinite(result.after().measures().helixMastoidUpper_mm()), "seed " + seed);
       if (!result.converged()) {
         unsolved.add("seed %d, %s: %s".formatted(seed, result.after().label(), last.words()));
       }
