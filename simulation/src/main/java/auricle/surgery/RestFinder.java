@@ -29,7 +29,7 @@ final class RestFinder {
   private static final double SHORTEST = 1 / 8.0;
 
   /** Iterations of one change, all attempts together, after which it is given up. */
-  private static final int MOST = 400;
+  private static final int MOST = 250;
 
   private final TotalEnergy energy;
   private final NewtonMinimiser minimiser;
@@ -178,7 +178,9 @@ final class RestFinder {
         return settled;
       }
       return settled.ended(
-          Outcome.STALLED, "given up after %d iterations: %s".formatted(most, settled.words()));
+          Outcome.STALLED,
+          "given up after %d iterations, far from rest: too much is asked of it, or it leads from snap to snap"
+              .formatted(most));
     }
   }
 }
