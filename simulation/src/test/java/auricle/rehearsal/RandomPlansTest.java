@@ -39,7 +39,11 @@ class RandomPlansTest {
     }
     String share =
         String.format(
-            Locale.ROOT, "%d steps of %d plans did not come to rest: %s", unsolved.size(), PLANS, unsolved);
+            Locale.ROOT,
+            "%d steps of %d plans did not come to rest: %s",
+            unsolved.size(),
+            PLANS,
+            unsolved);
     assertTrue(1000L * unsolved.size() <= (long) UNSOLVED_OF_THOUSAND * PLANS, share);
   }
 
