@@ -70,6 +70,7 @@ class SaddleTest {
     NewtonResult result =
         new NewtonMinimiser(new Bend()).minimise(x, NewtonSettings.USUAL, NewtonMonitor.NONE);
     assertEquals(Outcome.CONVERGED, result.outcome(), result.reason());
-    Check.within(1e-6, x[0] * x[0], SOFT, "x² = e, closed form of the function above");
+    // a step of 1e-6 of the extent may be left: 1e-5 of x, twice that of its square
+    Check.within(2e-5, x[0] * x[0], SOFT, "x² = e, closed form of the function above");
   }
 }
