@@ -25,8 +25,8 @@ import javafx.scene.layout.VBox;
 
 /** The whole window: plan at the left, ear in the middle, what is measured at the right. */
 public final class Workbench extends StackPane {
-  private static final double LEFT_EM = 21;
-  private static final double RIGHT_EM = 27;
+  private static final double LEFT_EM = 22;
+  private static final double RIGHT_EM = 30;
 
   private final Models models;
   private final EarPane ear;
