@@ -26,7 +26,7 @@ class PressCautionTest {
 
   @Test
   void aSoftPressIsToldWithTheRangeAndItsSource() throws BadInputException {
-    RehearsalResult result = pressed(0.04);
+    RehearsalResult result = pressed(0.085);
     assertTrue(result.assessment().warnsOf(CautionKind.UNUSUAL_PRESS));
     Caution caution = result.assessment().cautions().get(0);
     assertTrue(caution.words().contains("softer"), caution.words());
