@@ -9,6 +9,7 @@ import auricle.viewer.store.Recovery;
 import auricle.viewer.store.Settings;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -25,6 +26,7 @@ public final class Files {
   private final ReadOnlyObjectWrapper<Optional<Path>> file =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObservableList<String> messages = FXCollections.observableArrayList();
+  private final List<Runnable> onLaid = new ArrayList<>();
 
   /** For a desk; unsaved work and settings are kept in these. */
   public Files(Desk desk, Settings settings, Recovery recovery, ScenarioReader reader) {
@@ -93,11 +95,17 @@ public final class Files {
   private void lay(LoadedScenario loaded, Optional<Path> path, boolean needsSaving) {
     messages.setAll(loaded.warnings().stream().map(Finding::line).toList());
     file.set(path);
+    onLaid.forEach(Runnable::run);
     desk.lay(Document.of(loaded.scenario()), needsSaving);
   }
 
+  /** Is told whenever another scenario is about to be laid out, from wherever it comes. */
+  public void whenLaid(Runnable told) {
+    onLaid.add(told);
+  }
+
   private static List<String> sentences(String first, List<Finding> findings) {
-    List<String> all = new java.util.ArrayList<>(List.of(first));
+    List<String> all = new ArrayList<>(List.of(first));
     findings.forEach(f -> all.add(f.line()));
     return all;
   }

@@ -54,6 +54,7 @@ public final class Lessons {
     this.files = files;
     this.showing = showing;
     this.view = view;
+    files.whenLaid(this::leave);
     showing.result().addListener((o, was, now) -> show());
   }
 
@@ -90,6 +91,14 @@ public final class Lessons {
   /** Ends the lesson; its scenario stays on the desk. */
   public void end() {
     at.set(Optional.empty());
+  }
+
+  /** Another scenario comes onto the desk: the lesson ends, and its colours with it. */
+  private void leave() {
+    if (at.get().isPresent()) {
+      end();
+      showing.paint().set(Paint.SKIN);
+    }
   }
 
   /** On to another page: +1 or −1. */
