@@ -33,6 +33,9 @@ public final class Chart {
   /** Around at its lower end, at the antitragus. */
   public static final double FOLD_END = 0.95;
 
+  /** Around at the tip of the cauda helicis, where its cartilage ends. */
+  public static final double CAUDA_END = RegionMap.CAUDA_END;
+
   private static final int POINTS = 160;
   private final AuricleSurface surface;
   private final ChartMap map;

@@ -12,7 +12,7 @@ final class RegionMap {
   private static final double BRANCHING = 0.47;
   private static final double ANTITRAGUS_START = 0.83;
   private static final double CAUDA_START = 0.78;
-  private static final double CAUDA_END = 0.925;
+  static final double CAUDA_END = 0.925;
   private static final double FISSURE_START = 0.8;
   private static final double FISSURE_BREADTH = 2.4;
   private static final double MARGIN = 0.6;

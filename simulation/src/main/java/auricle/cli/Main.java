@@ -53,13 +53,14 @@ public final class Main {
       schema.begin();
     }
     CommandLine line = new CommandLine(new Main());
-    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.addSubcommand(new RehearseCommand());
     line.addSubcommand(new CheckCommand());
     line.addSubcommand(new MaterialsCommand());
     line.addSubcommand(new CalibrateCommand());
     line.addSubcommand(new AnalyseCommand(schema));
     line.addSubcommand(new VerifyCommand(schema));
+    // the settings hold for the commands that are there by now
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new ProgramErrors());
     line.setUsageHelpWidth(110);
     line.setOut(out);

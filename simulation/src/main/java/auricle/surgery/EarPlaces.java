@@ -148,28 +148,13 @@ final class EarPlaces {
   }
 
   private double caudaEnd_mm() {
-    double end = 0;
-    for (int t : triangles(Region.CAUDA_HELICIS)) {
-      end = Math.max(end, rim.length(around[t]));
-    }
-    return end;
+    return rim.length(Chart.CAUDA_END);
   }
 
-  /** The triangle of the cauda nearest to a distance from its tip, on its middle line. */
+  /** A spot at a distance from the tip of the cauda, on its middle line: the same on every mesh. */
   SurfaceSpot cauda(double fromTip_mm) {
-    double end = caudaEnd_mm();
-    int best = -1;
-    double least = Double.POSITIVE_INFINITY;
-    for (int t : triangles(Region.CAUDA_HELICIS)) {
-      double along = end - rim.length(around[t]) - fromTip_mm;
-      double side = rimDistance_mm(t) - caudaMiddle_mm();
-      double away = along * along + side * side;
-      if (away < least) {
-        least = away;
-        best = t;
-      }
-    }
-    return new SurfaceSpot(best, 1 / 3.0, 1 / 3.0);
+    double at = rim.around(caudaEnd_mm() - fromTip_mm);
+    return chart.fromFold(at, chart.foldOffsetAt_mm(at, 1) - caudaMiddle_mm());
   }
 
   private double caudaMiddle_mm() {

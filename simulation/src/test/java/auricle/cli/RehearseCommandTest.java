@@ -23,6 +23,8 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -259,6 +261,12 @@ class RehearseCommandTest {
     assertEquals(2, run("rehearse", other + "/none.yaml").code);
     assertEquals(2, run("rehearse", folder + "/one.yaml", "--mesh", "coarse").code);
     assertEquals(2, run("rehearse", folder + "/one.yaml", "--tables", other + "/none").code);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"planning", "fine", "reference", "FINE"})
+  void theLevelsOfTheMeshAreWrittenAsTheHelpWritesThem(String level) {
+    assertEquals(0, run("rehearse", "--mesh", level, "--schema").code);
   }
 
   @Test
