@@ -1,5 +1,6 @@
 package auricle.report.picture;
 
+import auricle.healing.Timeline;
 import auricle.measurement.Figure;
 import auricle.plan.Range;
 import auricle.report.drawing.Ink;
@@ -142,7 +143,7 @@ final class CoursePanel {
     }
   }
 
-  /** Before, tied and last value, and the share of the correction lost by then. */
+  /** Before, tied and last value, and the share of the correction lost by then, if it was any. */
   private void loss(double before) {
     double tied = figure.of(points.get(0).measures());
     CoursePoint last = points.get(points.size() - 1);
@@ -150,7 +151,7 @@ final class CoursePanel {
     String text =
         Words.number(before) + " → tied " + Words.number(tied) + " → " + Words.number(now);
     double lost = 100 * (now - tied) / (before - tied);
-    if (Double.isFinite(lost) && Math.abs(before - tied) > 0.5) {
+    if (Double.isFinite(lost) && Math.abs(before - tied) >= Timeline.LEAST_CORRECTION_MM) {
       text += "; " + Math.round(lost) + " % of the correction lost";
     }
     page.label(text, left, top - 2.2, Sheet.SMALL.in(Ink.GREY));
