@@ -52,7 +52,8 @@ class RehearsalInterruptTest {
       while (line != null && !line.contains("suture")) {
         line = told.readLine();
       }
-      process.destroy();
+      // by its handle: Process.destroy would close the stream that is still read
+      process.toHandle().destroy();
       while (line != null) {
         line = told.readLine();
       }
