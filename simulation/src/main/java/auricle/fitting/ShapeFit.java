@@ -14,13 +14,13 @@ import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer
  * Shape parameters by least squares (Levenberg 1944, Marquardt 1963) on the smooth surface.
  *
  * <pre>
- *   minimise  Σ_j ((m_j(p) − m̂_j)/t_j)² + ε² Σ_k ((p_k − p_k0)/r_k)²,   p_k = c_k + r_k tanh q_k
+ *   minimise  Σ_j (w_j (m_j(p) − m̂_j)/t_j)² + ε² Σ_k ((p_k − p_k0)/r_k)²,   p_k = c_k + r_k tanh q_k
  * </pre>
  *
- * <p>m̂: wanted values, t: their tolerances (0.5 mm, 2 deg); c, r: middle and half of a knob's
- * range; p0: the first guess, to which what no measurement decides returns, ε = 0.3 at first, less
- * later. The unknowns q are free, so that p never leaves its bounds. The Jacobian is by
- * differences.
+ * <p>m̂: wanted values, t: their tolerances (0.5 mm, 2 deg), w: weights, 1 at first; c, r: middle
+ * and half of a knob's range; p0: the first guess, to which what no measurement decides returns, ε
+ * = 0.3 at first, less later. The unknowns q are free, so that p never leaves its bounds. The
+ * Jacobian is by differences.
  */
 final class ShapeFit {
   private static final List<ShapeKnob> KNOBS =
@@ -45,14 +45,17 @@ final class ShapeFit {
   private static final int ITERATIONS = 30;
   private static final double GOOD_ENOUGH = 1e-5;
   private final Wanted wanted;
+  private final Weights weights;
   private final RestMeasurer measurer;
 
   private final ShapeParameters guess;
   private final double pull;
 
-  ShapeFit(Wanted wanted, RestMeasurer measurer, ShapeParameters guess, double pull) {
+  ShapeFit(
+      Wanted wanted, Weights weights, RestMeasurer measurer, ShapeParameters guess, double pull) {
     this.guess = guess;
     this.wanted = wanted;
+    this.weights = weights;
     this.measurer = measurer;
     this.pull = pull;
   }
@@ -84,7 +87,7 @@ final class ShapeFit {
     List<FitResidual> met = wanted.residuals(measures);
     double[] r = new double[met.size() + KNOBS.size()];
     for (int j = 0; j < met.size(); j++) {
-      r[j] = met.get(j).share();
+      r[j] = weights.of(j) * met.get(j).share();
     }
     for (int k = 0; k < KNOBS.size(); k++) {
       ShapeKnob knob = KNOBS.get(k);
