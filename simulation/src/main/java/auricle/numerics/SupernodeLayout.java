@@ -89,6 +89,26 @@ final class SupernodeLayout {
     return newOf[i];
   }
 
+  /** Rows of the longest supernode. */
+  int longest() {
+    int longest = 0;
+    for (int[] list : rows) {
+      longest = Math.max(longest, list.length);
+    }
+    return longest;
+  }
+
+  /** The supernode of the first row below each supernode, -1 for a root. */
+  int[] parents() {
+    int[] supernodeOf = new int[size];
+    int[] parent = new int[rows.length];
+    for (int s = rows.length - 1; s >= 0; s--) {
+      Arrays.fill(supernodeOf, firstColumn[s], firstColumn[s + 1], s);
+      parent[s] = width(s) < rows[s].length ? supernodeOf[rows[s][width(s)]] : -1;
+    }
+    return parent;
+  }
+
   int firstColumn(int s) {
     return firstColumn[s];
   }

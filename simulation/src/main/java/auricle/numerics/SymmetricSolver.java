@@ -2,7 +2,8 @@ package auricle.numerics;
 
 /**
  * Direct solver for symmetric sparse systems on one fixed pattern. The symbolic part is done once,
- * when the solver is made; {@link #factorize} only refills numbers and allocates nothing.
+ * when the solver is made; {@link #factorize} only refills numbers and allocates nothing that grows
+ * with the matrix.
  *
  * <p>A factorisation that failed cannot be overlooked: {@link #solve} refuses to run after one.
  */

@@ -6,7 +6,8 @@ public final class SymmetricSolvers {
 
   /**
    * The project's own solver: fill-reducing ordering and symbolic factorisation are done here, once
-   * for the pattern; matrices may be indefinite. Not safe for use by several threads at a time.
+   * for the pattern; matrices may be indefinite. It shares its work among the {@link Workers}
+   * present; not safe for use by several callers at a time.
    *
    * @param pattern the pattern all matrices will be on
    */
