@@ -13,16 +13,16 @@ public record ShapeParameters(Map<ShapeKnob, Double> values) {
   /**
    * Copies the values and fills in the normal ones.
    *
-   * @throws IllegalArgumentException if a value is outside the bounds of its knob
+   * @throws IllegalArgumentException if a value is outside the widest bounds of its knob
    */
   public ShapeParameters {
     Map<ShapeKnob, Double> all = new EnumMap<>(ShapeKnob.class);
     for (ShapeKnob knob : ShapeKnob.values()) {
       double value = values.getOrDefault(knob, knob.normal());
-      if (!(value >= knob.low() && value <= knob.high())) {
+      if (!(value >= knob.least() && value <= knob.most())) {
         throw new IllegalArgumentException(
             "%s is %s; it lies between %s and %s"
-                .formatted(knob.key(), value, knob.low(), knob.high()));
+                .formatted(knob.key(), value, knob.least(), knob.most()));
       }
       all.put(knob, value);
     }
@@ -46,7 +46,7 @@ public record ShapeParameters(Map<ShapeKnob, Double> values) {
     return new ShapeParameters(changed);
   }
 
-  /** The same with a value held within the bounds of its knob. */
+  /** The same with a value held within the usual bounds of its knob. */
   public ShapeParameters withWithin(ShapeKnob knob, double value) {
     return with(knob, Math.min(knob.high(), Math.max(knob.low(), value)));
   }

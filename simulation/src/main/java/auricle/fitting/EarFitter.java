@@ -15,7 +15,7 @@ import java.util.Objects;
  * Finds the ear that has given measurements. The shape is fitted on the smooth surface and measured
  * on the mesh; what the mesh reads more or less is then made up for by a second fit. Least squares
  * may leave one measurement just outside its tolerance while others have room: rounds with {@link
- * Weights} then bring the worst down.
+ * Weights}, in which the shape may be an unusual one, then bring the worst down.
  */
 public final class EarFitter {
   private static final List<Double> PULLS = List.of(0.3, 0.05, 0.02);
@@ -23,6 +23,12 @@ public final class EarFitter {
 
   /** Rounds that share out among all measurements what one of them misses. */
   private static final int SHARING = 5;
+
+  /**
+   * Pull towards the first guess meanwhile: ten times weaker, the fit ends in shapes that pass
+   * through themselves (6 of 100 ears drawn at random; none at 0.1 to 0.25).
+   */
+  private static final double SHARING_PULL = 0.25;
 
   private EarFitter() {}
 
@@ -55,8 +61,8 @@ public final class EarFitter {
     FittedEar best = null;
     for (int round = 0; round < PULLS.size() + SHARING; round++) {
       boolean sharing = round >= PULLS.size();
-      double pull = PULLS.get(Math.min(round, PULLS.size() - 1));
-      shape = new ShapeFit(aim, weights, measurer, guess, pull).from(shape);
+      double pull = sharing ? SHARING_PULL : PULLS.get(round);
+      shape = new ShapeFit(aim, weights, measurer, guess, pull, sharing).from(shape);
       FittedEar fitted = measured(wanted, shape, level);
       best = best == null || better(fitted, best, sharing) ? fitted : best;
       if (worst(best) < CLOSE || (best.met() && round >= PULLS.size() - 1)) {

@@ -19,8 +19,8 @@ import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer
  *
  * <p>m̂: wanted values, t: their tolerances (0.5 mm, 2 deg), w: weights, 1 at first; c, r: middle
  * and half of a knob's range; p0: the first guess, to which what no measurement decides returns, ε
- * = 0.3 at first, less later. The unknowns q are free, so that p never leaves its bounds. The
- * Jacobian is by differences.
+ * = 0.3 at first, less later. The unknowns q are free, so that p never leaves its bounds, those of
+ * usual ears or the wide ones. The Jacobian is by differences.
  */
 final class ShapeFit {
   private static final List<ShapeKnob> KNOBS =
@@ -50,9 +50,16 @@ final class ShapeFit {
 
   private final ShapeParameters guess;
   private final double pull;
+  private final boolean wide;
 
   ShapeFit(
-      Wanted wanted, Weights weights, RestMeasurer measurer, ShapeParameters guess, double pull) {
+      Wanted wanted,
+      Weights weights,
+      RestMeasurer measurer,
+      ShapeParameters guess,
+      double pull,
+      boolean wide) {
+    this.wide = wide;
     this.guess = guess;
     this.wanted = wanted;
     this.weights = weights;
@@ -96,22 +103,34 @@ final class ShapeFit {
     return r;
   }
 
-  private static double half(ShapeKnob knob) {
-    return (knob.high() - knob.low()) / 2;
+  private double low(ShapeKnob knob) {
+    return wide ? knob.least() : knob.low();
   }
 
-  private static double free(ShapeKnob knob, double value) {
-    double share = (value - (knob.low() + knob.high()) / 2) / half(knob);
+  private double high(ShapeKnob knob) {
+    return wide ? knob.most() : knob.high();
+  }
+
+  private double middle(ShapeKnob knob) {
+    return (low(knob) + high(knob)) / 2;
+  }
+
+  private double half(ShapeKnob knob) {
+    return (high(knob) - low(knob)) / 2;
+  }
+
+  private double free(ShapeKnob knob, double value) {
+    double share = (value - middle(knob)) / half(knob);
     double s = Math.max(-NEAR_BOUND, Math.min(NEAR_BOUND, share));
     return Math.log((1 + s) / (1 - s)) / 2;
   }
 
-  private static ShapeParameters shape(double[] q) {
+  private ShapeParameters shape(double[] q) {
     Map<ShapeKnob, Double> values = new EnumMap<>(ShapeKnob.class);
     for (int k = 0; k < q.length; k++) {
       ShapeKnob knob = KNOBS.get(k);
-      double value = (knob.low() + knob.high()) / 2 + half(knob) * Math.tanh(q[k]);
-      values.put(knob, Math.max(knob.low(), Math.min(knob.high(), value)));
+      double value = middle(knob) + half(knob) * Math.tanh(q[k]);
+      values.put(knob, Math.max(low(knob), Math.min(high(knob), value)));
     }
     return new ShapeParameters(values);
   }

@@ -5,19 +5,19 @@ import auricle.mesh.ShellMesh;
 import auricle.mesh.Topology;
 
 /** What can be wrong with the mesh of an ear. */
-final class MeshFaults {
+public final class MeshFaults {
   private final double[] x;
   private final double[] n;
   private final Topology topology;
 
-  MeshFaults(ShellMesh mesh) {
+  public MeshFaults(ShellMesh mesh) {
     x = mesh.positions();
     n = mesh.normals();
     topology = mesh.topology();
   }
 
   /** Largest angle between the normals at the ends of an edge, rad. */
-  double greatestTurn() {
+  public double greatestTurn() {
     double most = 0;
     for (int e = 0; e < topology.edgeCount(); e++) {
       double cos = Vectors.dot(normal(topology.edgeStart(e)), normal(topology.edgeEnd(e)));
@@ -27,7 +27,7 @@ final class MeshFaults {
   }
 
   /** Least cosine between a triangle and the normals at its corners. */
-  double leastFacing() {
+  public double leastFacing() {
     double least = 1;
     for (int t = 0; t < topology.triangleCount(); t++) {
       double[] p = point(topology.vertex(t, 0));
@@ -42,7 +42,7 @@ final class MeshFaults {
   }
 
   /** Least distance of a vertex from the mastoid plane, mm. */
-  double leastClearance() {
+  public double leastClearance() {
     double least = Double.POSITIVE_INFINITY;
     for (int v = 0; v < topology.vertexCount(); v++) {
       least = Math.min(least, x[3 * v]);

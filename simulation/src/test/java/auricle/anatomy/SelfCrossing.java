@@ -7,13 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Edges of a mesh that pass through triangles with which they share no vertex. */
-final class SelfCrossing {
+public final class SelfCrossing {
   private final double[] x;
   private final Topology topology;
   private final double[][] low;
   private final double[][] high;
 
-  SelfCrossing(ShellMesh mesh) {
+  public SelfCrossing(ShellMesh mesh) {
     x = mesh.positions();
     topology = mesh.topology();
     low = new double[topology.triangleCount()][3];
@@ -32,7 +32,7 @@ final class SelfCrossing {
   }
 
   /** Triangles that some edge passes through. */
-  List<Integer> triangles() {
+  public List<Integer> triangles() {
     List<Integer> crossed = new ArrayList<>();
     for (int t = 0; t < topology.triangleCount(); t++) {
       boolean found = false;

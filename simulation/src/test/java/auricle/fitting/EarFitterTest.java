@@ -5,18 +5,24 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.EarMeasurements;
+import auricle.anatomy.MeshFaults;
 import auricle.anatomy.MeshLevel;
+import auricle.anatomy.SelfCrossing;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.simple.RandomSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class EarFitterTest {
+  private static final int ANY = 16;
+  private static final int MOST = 15;
   private static final EarMeasurements ADULT = EarMeasurements.normalAdult();
   private static final EarMeasurements CHILD = EarMeasurements.normalChild();
 
@@ -37,7 +43,8 @@ class EarFitterTest {
             .withHelixMastoidMiddle_mm(24)
             .withHelixMastoidLower_mm(22)
             .withAuriculocephalicAngle_deg(40),
-        openFoldThatLeastSquaresMisses());
+        openFoldThatLeastSquaresMisses(),
+        shallowBowlThatNoUsualEarHas());
   }
 
   /** Least squares leaves its middle level 0.52 mm off and the others with room to spare. */
@@ -52,12 +59,52 @@ class EarFitterTest {
         .withAuriculocephalicAngle_deg(29);
   }
 
+  /** Its wall is steeper than that of usual ears: the wide bounds meet it. */
+  private static EarMeasurements shallowBowlThatNoUsualEarHas() {
+    return ADULT
+        .withBowlDepth_mm(10.1)
+        .withHelixMastoidUpper_mm(20.4)
+        .withHelixMastoidMiddle_mm(21.6)
+        .withHelixMastoidLower_mm(21.8)
+        .withFoldAngleUpper_deg(117)
+        .withFoldAngleMiddle_deg(111)
+        .withAuriculocephalicAngle_deg(37);
+  }
+
   @ParameterizedTest
   @MethodSource("ears")
   void everyMeasurementIsMetOnTheMesh(EarMeasurements ear) throws BadInputException {
     FittedEar fitted = EarFitter.fit(ear, MeshLevel.PLANNING, "");
     assertTrue(fitted.met(), () -> fitted.residuals().toString());
     assertEquals(MeshLevel.PLANNING, fitted.auricle().level());
+  }
+
+  /** Ears about the means of prominent and normal ones (rows A1 to A11), measured independently. */
+  private static EarMeasurements any(UniformRandomProvider random) {
+    double middle = random.nextDouble(16, 24);
+    double fold = random.nextDouble(110, 138);
+    return (random.nextBoolean() ? ADULT : CHILD)
+        .withHelixMastoidMiddle_mm(middle)
+        .withHelixMastoidUpper_mm(middle - random.nextDouble(-1, 3))
+        .withHelixMastoidLower_mm(middle + random.nextDouble(-2, 1.5))
+        .withFoldAngleUpper_deg(fold)
+        .withFoldAngleMiddle_deg(fold - random.nextDouble(-2, 8))
+        .withAuriculocephalicAngle_deg(1.75 * middle + random.nextDouble(-4, 4))
+        .withBowlDepth_mm(0.45 * middle + random.nextDouble(0.5, 4));
+  }
+
+  @Test
+  void nearlyEveryEarIsMetByASoundShape() {
+    UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(20261128L);
+    int met = 0;
+    for (int i = 0; i < ANY; i++) {
+      FittedEar fitted = EarFitter.nearest(any(random), MeshLevel.PLANNING);
+      met += fitted.met() ? 1 : 0;
+      String shape = fitted.auricle().shape().toString();
+      assertTrue(new MeshFaults(fitted.auricle().mesh()).leastFacing() > 0.1, shape);
+      assertEquals(List.of(), new SelfCrossing(fitted.auricle().mesh()).triangles(), shape);
+    }
+    assertTrue(met >= MOST, met + " of " + ANY + " met");
   }
 
   @Test
