@@ -117,15 +117,15 @@ final class EdgeArcs {
     out[row + 3 * n + 2 * j + 1] += f * byEdge[6];
   }
 
-  /** ½ w E : A : E; keeps w A : E. */
+  /** ½ w E : A : E, with layers as they carry; keeps the derivative by E. */
   double energy(EdgeDomain domain) {
-    double energy = 0;
+    double energy = domain.stored();
     for (int a = 0; a < 3; a++) {
-      stress[a] = 0;
+      stress[a] = -domain.pull(a);
       for (int b = 0; b < 3; b++) {
         stress[a] += domain.stiffness(a, b) * strain[b];
       }
-      energy += 0.5 * stress[a] * strain[a];
+      energy += 0.5 * (stress[a] - domain.pull(a)) * strain[a];
     }
     return energy;
   }
@@ -177,7 +177,7 @@ final class EdgeArcs {
   /** Takes the stress of a strain for {@link #addCurving(EdgeDomain, double[])}. */
   void expect(EdgeDomain domain, double[] expected, int at) {
     for (int a = 0; a < 3; a++) {
-      stress[a] = 0;
+      stress[a] = -domain.pull(a);
       for (int b = 0; b < 3; b++) {
         stress[a] += domain.stiffness(a, b) * expected[at + b];
       }

@@ -30,7 +30,9 @@ final class EdgeDomain {
   private final double[] restStrain = new double[3];
   private final RestShape start;
   private final RestShape grown;
-  private final double[] stiffness = new double[36];
+  private final double[] stiffness;
+  private final double[] pull = new double[3];
+  private double stored;
   private final List<Side> sides = new ArrayList<>();
   private double area;
 
@@ -62,8 +64,9 @@ final class EdgeDomain {
     this.stencil = stencil(unknowns);
     this.strainOfArcs = new double[3 * edgeCount()];
     for (int side = 0; side < triangles.length; side++) {
-      addSide(edge, side, triangles[side], rest, s);
+      addSide(edge, side, triangles[side], rest);
     }
+    stiffness = stiffness(s);
     grow(1);
   }
 
@@ -117,7 +120,7 @@ final class EdgeDomain {
     return places;
   }
 
-  private void addSide(int edge, int side, int triangle, RestShape rest, SectionField sections) {
+  private void addSide(int edge, int side, int triangle, RestShape rest) {
     Topology topology = rest.topology();
     PlateShape plate = rest.plate(triangle);
     int k = corner(topology, triangle, edge);
@@ -133,16 +136,28 @@ final class EdgeDomain {
         strainOfRestArcs[9 * side + 3 * a + j] = c;
       }
     }
-    Section section = sections.section(triangle);
-    double[] s = section.turned(sections.angle(triangle) - axis);
-    for (int i = 0; i < 36; i++) {
-      stiffness[i] += plate.area() / 3 * s[i];
-    }
     List<Integer> corners = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
       corners.add(localVertex(topology.vertex(triangle, i)));
     }
     sides.add(new Side(triangle, plate, corners, share, axis));
+  }
+
+  /**
+   * [[A, B], [B, D]] times area of what is there of a field on this domain, in axes of the edge.
+   */
+  double[] stiffness(SectionField sections) {
+    double[] sum = new double[36];
+    for (Side side : sides) {
+      if (sections.covers(side.triangle())) {
+        Section section = sections.section(side.triangle());
+        double[] s = section.turned(sections.angle(side.triangle()) - side.axis());
+        for (int i = 0; i < 36; i++) {
+          sum[i] += side.plate().area() / 3 * s[i];
+        }
+      }
+    }
+    return sum;
   }
 
   private int localVertex(int vertex) {
@@ -210,20 +225,41 @@ final class EdgeDomain {
 
   /** Sets the rest strain to that at a load factor, by the rest shapes as they are now. */
   void grow(double loadFactor) {
+    restStrain(start, grown, loadFactor, restStrain);
+  }
+
+  /** Overwrites three numbers with the strain that rest arcs between two shapes would give. */
+  void restStrain(RestShape from, RestShape to, double loadFactor, double[] out) {
     for (int a = 0; a < 3; a++) {
-      restStrain[a] = 0;
+      out[a] = 0;
       for (int s = 0; s < sides.size(); s++) {
+        int triangle = sides.get(s).triangle();
         for (int j = 0; j < 3; j++) {
-          restStrain[a] += strainOfRestArcs[9 * s + 3 * a + j] * restArc(s, j, loadFactor);
+          double arc = from.arcSquared(triangle, j);
+          arc += loadFactor * (to.arcSquared(triangle, j) - arc);
+          out[a] += strainOfRestArcs[9 * s + 3 * a + j] * arc;
         }
       }
     }
   }
 
-  private double restArc(int side, int j, double loadFactor) {
-    int triangle = sides.get(side).triangle();
-    double from = start.arcSquared(triangle, j);
-    return from + loadFactor * (grown.arcSquared(triangle, j) - from);
+  /** Takes the sum of several layers for its membrane stiffness; strain counts from rest. */
+  void carry(FormSum layers) {
+    for (int a = 0; a < 3; a++) {
+      System.arraycopy(layers.form(), 3 * a, stiffness, 6 * a, 3);
+      pull[a] = layers.pull()[a];
+    }
+    stored = layers.constant();
+  }
+
+  /** Component a of the stress times area that layers have at the domain's own rest, negative. */
+  double pull(int a) {
+    return pull[a];
+  }
+
+  /** Energy that layers have at the domain's own rest, mJ. */
+  double stored() {
+    return stored;
   }
 
   int[] stencil() {

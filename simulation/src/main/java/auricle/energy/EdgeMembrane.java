@@ -29,6 +29,8 @@ public final class EdgeMembrane implements EnergyTerm {
   private final Directors directors;
   private final List<EdgeDomain> domains;
   private final double[] foreseen;
+  private final List<ShellLayer> layers;
+  private final double[][] parts;
   private boolean ahead;
 
   /**
@@ -39,14 +41,64 @@ public final class EdgeMembrane implements EnergyTerm {
    */
   public EdgeMembrane(
       RestShape start, RestShape grown, Directors directors, SectionField sections) {
+    this(start, grown, directors, sections, List.of());
+  }
+
+  /**
+   * Several layers as one.
+   *
+   * @param layers the first covers all, and gives areas, all constants and where strain may jump
+   */
+  EdgeMembrane(List<ShellLayer> layers, Directors directors) {
+    this(layers.get(0).rest(), layers.get(0).rest(), directors, layers.get(0).sections(), layers);
+    setLoadFactor(1);
+  }
+
+  private EdgeMembrane(
+      RestShape start,
+      RestShape grown,
+      Directors directors,
+      SectionField sections,
+      List<ShellLayer> layers) {
     this.directors = directors;
     this.domains = EdgeDomain.all(start, grown, directors.unknowns(), sections);
     this.foreseen = new double[3 * domains.size()];
+    this.layers = List.copyOf(layers);
+    this.parts = new double[layers.size()][9 * domains.size()];
+    for (int k = 0; k < parts.length; k++) {
+      for (int i = 0; i < domains.size(); i++) {
+        double[] s = domains.get(i).stiffness(layers.get(k).sections());
+        for (int a = 0; a < 3; a++) {
+          System.arraycopy(s, 6 * a, parts[k], 9 * i + 3 * a, 3);
+        }
+      }
+    }
   }
 
   @Override
   public void setLoadFactor(double loadFactor) {
     domains.forEach(domain -> domain.grow(loadFactor));
+    if (!layers.isEmpty()) {
+      carryLayers();
+    }
+  }
+
+  private void carryLayers() {
+    FormSum sum = new FormSum(3);
+    double[] off = new double[3];
+    for (int i = 0; i < domains.size(); i++) {
+      EdgeDomain domain = domains.get(i);
+      sum.clear();
+      for (int k = 0; k < parts.length; k++) {
+        RestShape rest = layers.get(k).rest();
+        domain.restStrain(rest, rest, 1, off);
+        for (int a = 0; a < 3; a++) {
+          off[a] -= domain.restStrain(a);
+        }
+        sum.add(layers.get(k).share(), parts[k], 9 * i, off);
+      }
+      domain.carry(sum);
+    }
   }
 
   @Override

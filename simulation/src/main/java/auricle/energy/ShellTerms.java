@@ -5,6 +5,7 @@ import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** The elastic energy of a shell, W = ½ ∫ [E:A:E + 2 E:B:K + K:D:K] dA, as a list of terms. */
@@ -38,8 +39,27 @@ public final class ShellTerms {
     return terms;
   }
 
+  /**
+   * Membrane and bending of a sheet of several elastic layers, with strains and curvatures
+   * evaluated once for all of them. What a layer has of {@link #coupling} comes on top.
+   *
+   * @param layers at least one; the first covers all, and gives areas, all constants and where
+   *     strain may jump
+   */
+  public static List<EnergyTerm> layered(List<ShellLayer> layers, Directors directors) {
+    return List.of(new EdgeMembrane(layers, directors), new PlateBending(layers, directors));
+  }
+
+  /** The coupling of stretching and bending in all of a layer, if it has any. */
+  public static Optional<EnergyTerm> coupling(ShellLayer layer, Directors directors) {
+    RestShape rest = layer.rest();
+    return coupled(rest, layer.sections())
+        ? Optional.of(new StretchBendCoupling(rest, rest, directors, layer.sections()))
+        : Optional.empty();
+  }
+
   private static boolean coupled(RestShape rest, SectionField sections) {
     return IntStream.range(0, rest.topology().triangleCount())
-        .anyMatch(t -> sections.section(t).coupled());
+        .anyMatch(t -> sections.covers(t) && sections.section(t).coupled());
   }
 }

@@ -33,7 +33,7 @@ public final class StretchBendCoupling implements EnergyTerm {
     this.directors = directors;
     this.domains =
         EdgeDomain.all(start, grown, directors.unknowns(), sections).stream()
-            .filter(d -> d.sides().stream().anyMatch(s -> sections.section(s.triangle()).coupled()))
+            .filter(d -> d.sides().stream().anyMatch(s -> coupled(s.triangle(), sections)))
             .toList();
     int n = domains.size();
     this.stencils = new int[n][][];
@@ -44,6 +44,10 @@ public final class StretchBendCoupling implements EnergyTerm {
       prepare(i, grown);
     }
     setLoadFactor(1);
+  }
+
+  private static boolean coupled(int triangle, SectionField sections) {
+    return sections.covers(triangle) && sections.section(triangle).coupled();
   }
 
   @Override

@@ -167,16 +167,16 @@ final class TiltCurvature {
     }
   }
 
-  /** ½ (z − z̄)ᵀ Q (z − z̄); keeps the generalised forces Q (z − z̄). */
-  double energy(double[] form, int at, double[] rest, int restAt) {
+  /** ½ (z − z̄)ᵀ Q (z − z̄) − pᵀ (z − z̄); keeps the generalised forces Q (z − z̄) − p. */
+  double energy(double[] form, int at, double[] rest, double[] pull, int restAt) {
     double energy = 0;
     for (int i = 0; i < 6; i++) {
-      double sum = 0;
+      double sum = -pull[restAt + i];
       for (int j = 0; j < 6; j++) {
         sum += form[at + 6 * i + j] * (z[j] - rest[restAt + j]);
       }
       force[i] = sum;
-      energy += 0.5 * sum * (z[i] - rest[restAt + i]);
+      energy += 0.5 * (sum - pull[restAt + i]) * (z[i] - rest[restAt + i]);
     }
     return energy;
   }

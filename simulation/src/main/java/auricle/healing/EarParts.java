@@ -7,6 +7,8 @@ import auricle.material.BiteTissue;
 import auricle.material.HealingTissue;
 import auricle.material.ThreadRow;
 import auricle.material.Tissue;
+import auricle.mesh.Directors;
+import auricle.mesh.RestShape;
 import auricle.plan.Bolster;
 import auricle.plan.Operation;
 import auricle.surgery.BodyThread;
@@ -33,30 +35,26 @@ final class EarParts {
     this.body = body;
     Tissue tissue = body.tissue();
     growth = new ScarGrowth(tissue.healing().adhering_days());
-    ShutShell shell = body.shell().shut();
-    parts.add(
-        new RelaxingShell(
-            shell.rest(),
-            body.shell().directors(),
-            shell.sections(),
-            tissue.relaxation(),
-            tissue.healing().remodelling_days() * Durations.DAY_S));
-    addScar();
+    parts.add(sheet());
     tied(Purpose.SUTURE).values().forEach(loops -> loops.forEach(this::addThread));
     tied(Purpose.SKIN).values().forEach(springs -> parts.add(fading(springs, tissue.healing())));
     tied(Purpose.BOLSTER).forEach((name, holds) -> parts.add(bolster(name, holds, plan)));
   }
 
-  private void addScar() {
-    HealedWall wall = new HealedWall(body);
-    if (!wall.isEmpty()) {
-      parts.add(
-          new GrowingLayer(
-              wall.shape(body.unknowns(), body.shell().directors()),
-              body.shell().directors(),
-              wall,
-              growth));
+  /** The wall, and scar where its skin was lifted off. */
+  private Sheet sheet() {
+    ShutShell shut = body.shell().shut();
+    Directors directors = body.shell().directors();
+    RestShape shape = RestShape.of(shut.rest().topology(), body.unknowns(), directors);
+    Tissue tissue = body.tissue();
+    double remodelling_s = tissue.healing().remodelling_days() * Durations.DAY_S;
+    List<SheetLayer> layers = new ArrayList<>();
+    layers.add(new RelaxingLayer(shut.rest(), shut.sections(), tissue.relaxation(), remodelling_s));
+    HealedWall scar = new HealedWall(body);
+    if (!scar.isEmpty()) {
+      layers.add(new GrowingLayer(shape, scar, growth));
     }
+    return new Sheet(shape, directors, layers);
   }
 
   /** What is tied for a purpose, by the operation that it belongs to. */

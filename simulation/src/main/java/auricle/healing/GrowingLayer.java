@@ -1,13 +1,8 @@
 package auricle.healing;
 
-import auricle.energy.EnergyTerm;
-import auricle.energy.ScaledTerm;
-import auricle.energy.ShellTerms;
+import auricle.energy.ShellLayer;
 import auricle.material.SectionField;
-import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * A layer of tissue that forms little by little, each bit free of stress in the shape x that the
@@ -24,49 +19,40 @@ import java.util.List;
  *   α₁ m₁ = α₀ m₀ + a x₀ + b x₁,   force = (α₀ + a) P (x₁ − (α₀ m₀ + a x₀)/(α₀ + a)):
  * </pre>
  *
- * an elastic layer again, as in {@link RelaxingShell}. What has formed does not relax.
+ * an elastic layer again, as in {@link RelaxingLayer}. What has formed does not relax.
  */
-public final class GrowingLayer implements TimePart {
+final class GrowingLayer implements SheetLayer {
   private final ScarGrowth growth;
-  private final Directors directors;
   private final RestShape mean;
-  private final RestShape mixed;
-  private final RestShape present;
-  private final List<ScaledTerm> terms = new ArrayList<>();
+  private final ShellLayer elastic;
   private double formed;
   private StepWeights weights = new StepWeights(0, 0);
 
   /**
-   * @param shape shape at time 0; its triangles alone get the layer
-   * @param sections stiffness P of its triangles
+   * @param shape of the sheet at time 0
+   * @param sections stiffness P of the triangles that get the layer
    * @param growth how it comes
    */
-  public GrowingLayer(
-      RestShape shape, Directors directors, SectionField sections, ScarGrowth growth) {
+  GrowingLayer(RestShape shape, SectionField sections, ScarGrowth growth) {
     this.growth = growth;
-    this.directors = directors;
     mean = shape.copy();
-    mixed = shape.copy();
-    present = shape.copy();
-    for (EnergyTerm term : ShellTerms.of(mixed, directors, sections)) {
-      ScaledTerm scaled = new ScaledTerm(term);
-      scaled.scale(0, 0);
-      terms.add(scaled);
-    }
+    elastic = new ShellLayer(shape.copy(), sections);
+    elastic.share(0);
   }
 
   @Override
-  public List<ScaledTerm> terms() {
-    return terms;
+  public ShellLayer elastic() {
+    return elastic;
   }
 
   /** Share α of the layer that is there. */
-  public double formed() {
+  double formed() {
     return formed;
   }
 
   @Override
-  public void aim(double from_s, double to_s) {
+  public void aim(double from_s, double to_s, RestShape present) {
+    RestShape mixed = elastic.rest();
     weights =
         StepWeights.of(growth::rate, from_s, to_s, growth.scale_s())
             .summingTo(growth.share(to_s) - growth.share(from_s));
@@ -76,14 +62,11 @@ public final class GrowingLayer implements TimePart {
       mixed.add(formed / share, mean);
       mixed.add(weights.start() / share, present);
     }
-    for (ScaledTerm term : terms) {
-      term.scale(share, share);
-    }
+    elastic.share(share);
   }
 
   @Override
-  public void arrive(double[] u) {
-    RestShape next = RestShape.of(mean.topology(), u, directors);
+  public void arrive(RestShape present, RestShape next) {
     double share = formed + weights.start() + weights.end();
     if (share > 0) {
       mean.scale(formed / share);
@@ -92,7 +75,5 @@ public final class GrowingLayer implements TimePart {
     }
     formed = share;
     weights = new StepWeights(0, 0);
-    present.scale(0);
-    present.add(1, next);
   }
 }

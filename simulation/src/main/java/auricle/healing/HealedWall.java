@@ -1,5 +1,6 @@
 package auricle.healing;
 
+import auricle.anatomy.Auricle;
 import auricle.anatomy.Region;
 import auricle.material.HealingTissue;
 import auricle.material.LaminateBuilder;
@@ -7,14 +8,11 @@ import auricle.material.Section;
 import auricle.material.SectionField;
 import auricle.material.TissueLayer;
 import auricle.material.TissueLayers;
-import auricle.mesh.Directors;
-import auricle.mesh.RestShape;
-import auricle.mesh.Topology;
 import auricle.surgery.EarBody;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Objects;
 
 /**
  * What healing adds to the wall where the posterior skin was lifted off: a sheet of scar, and the
@@ -22,24 +20,16 @@ import java.util.stream.IntStream;
  * about their own neutral surface, less that of the sheet alone.
  */
 final class HealedWall implements SectionField {
-  private final int[] triangles;
-  private final Topology topology;
-  private final Section[] sections;
+  private final EarBody body;
+  private final Map<Region, Section> sections = new EnumMap<>(Region.class);
 
   HealedWall(EarBody body) {
-    Topology whole = body.auricle().mesh().topology();
-    triangles = IntStream.range(0, whole.triangleCount()).filter(body::undermined).toArray();
-    int[] corners = new int[3 * triangles.length];
-    for (int i = 0; i < corners.length; i++) {
-      corners[i] = whole.vertex(triangles[i / 3], i % 3);
-    }
-    topology = new Topology(whole.vertexCount(), corners);
-    Map<Region, Section> byRegion = new EnumMap<>(Region.class);
-    sections = new Section[triangles.length];
-    for (int i = 0; i < triangles.length; i++) {
-      sections[i] =
-          byRegion.computeIfAbsent(
-              body.auricle().region(triangles[i]), region -> added(body, region));
+    this.body = body;
+    Auricle auricle = body.auricle();
+    for (int t = 0; t < auricle.mesh().topology().triangleCount(); t++) {
+      if (covers(t)) {
+        sections.computeIfAbsent(auricle.region(t), region -> added(body, region));
+      }
     }
   }
 
@@ -72,22 +62,17 @@ final class HealedWall implements SectionField {
 
   /** Whether there is anything to heal. */
   boolean isEmpty() {
-    return triangles.length == 0;
+    return sections.isEmpty();
   }
 
-  /** The healing triangles as a mesh of their own, on the vertices of the whole. */
-  Topology topology() {
-    return topology;
-  }
-
-  /** A shape of the whole on these triangles alone. */
-  RestShape shape(double[] u, Directors directors) {
-    return RestShape.of(topology, u, directors);
+  @Override
+  public boolean covers(int triangle) {
+    return body.undermined(triangle);
   }
 
   @Override
   public Section section(int triangle) {
-    return sections[triangle];
+    return Objects.requireNonNull(sections.get(body.auricle().region(triangle)));
   }
 
   @Override
@@ -97,6 +82,6 @@ final class HealedWall implements SectionField {
 
   @Override
   public boolean joined(int triangle, int neighbour) {
-    return true;
+    return covers(triangle) == covers(neighbour);
   }
 }

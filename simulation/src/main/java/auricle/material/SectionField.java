@@ -4,6 +4,13 @@ import java.util.List;
 
 /** The section of every triangle and the direction of its first axis. */
 public interface SectionField {
+  /**
+   * Whether there is anything of it at a triangle; nothing else may be asked where there is not.
+   */
+  default boolean covers(int triangle) {
+    return true;
+  }
+
   /** Section of a triangle. */
   Section section(int triangle);
 

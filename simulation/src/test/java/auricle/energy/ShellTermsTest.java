@@ -143,4 +143,99 @@ class ShellTermsTest {
     }
     return sum;
   }
+
+  /** Covers the first triangles alone. */
+  private static final SectionField PATCH =
+      new SectionField() {
+        @Override
+        public boolean covers(int triangle) {
+          return triangle < 3;
+        }
+
+        @Override
+        public Section section(int triangle) {
+          return Section.isotropic(1, 0.4, 0.3);
+        }
+
+        @Override
+        public double angle(int triangle) {
+          return 0.2;
+        }
+      };
+
+  private static final SectionField ALL = SectionField.uniform(Section.isotropic(2, 0.3, 0.5));
+
+  /** The same on all triangles, but as good as nothing where the patch is not. */
+  private static SectionField faintElsewhere(SectionField patch) {
+    return new SectionField() {
+      @Override
+      public Section section(int triangle) {
+        Section there = patch.section(triangle);
+        return patch.covers(triangle) ? there : there.scaled(1e-13, 1e-13);
+      }
+
+      @Override
+      public double angle(int triangle) {
+        return patch.angle(triangle);
+      }
+
+      @Override
+      public boolean joined(int triangle, int neighbour) {
+        return true;
+      }
+    };
+  }
+
+  @Test
+  void layersInOneAreTheSumOfTheLayers() {
+    Directors directors = new Directors(topology.unknowns(), normals(0.2));
+    RestShape first = RestShape.of(topology, unknowns(0), directors);
+    RestShape second = first.copy();
+    ShellLayer whole = new ShellLayer(first, ALL);
+    ShellLayer patch = new ShellLayer(second, PATCH);
+    List<EnergyTerm> layered = ShellTerms.layered(List.of(whole, patch), directors);
+    List<EnergyTerm> alone = new ArrayList<>(ShellTerms.of(first, directors, ALL));
+    List<EnergyTerm> other = ShellTerms.of(second, directors, faintElsewhere(PATCH));
+    second.addStrain(1, 0.02, -0.01, 0.005);
+    second.addCurvature(2, 0.1, -0.05, 0.07);
+    whole.share(0.6);
+    patch.share(0.3);
+    ScaledTerm[] scaled = new ScaledTerm[4];
+    for (int k = 0; k < 4; k++) {
+      scaled[k] = new ScaledTerm(k < 2 ? alone.get(k) : other.get(k - 2));
+      scaled[k].scale(k < 2 ? 0.6 : 0.3, k < 2 ? 0.6 : 0.3);
+      scaled[k].setLoadFactor(1);
+    }
+    layered.forEach(term -> term.setLoadFactor(1));
+    double[] u = unknowns(0.1);
+    for (int k = 0; k < 2; k++) {
+      EnergyTermContract.assertExact(layered.get(k), u);
+      double[] sum = sum(layered.get(k), u);
+      double[] parts = sum(scaled[k], u);
+      double[] more = sum(scaled[k + 2], u);
+      for (int i = 0; i < sum.length; i++) {
+        assertEquals(parts[i] + more[i], sum[i], 1e-11, layered.get(k).name() + ", entry " + i);
+      }
+      assertTrue(Math.abs(more[0]) > 1e-5, "the patch counts");
+    }
+  }
+
+  /** Energy, then the gradient, then the Hessian. */
+  private static double[] sum(EnergyTerm term, double[] u) {
+    int n = u.length;
+    double[] sum = new double[1 + n + n * n];
+    double[] g = new double[n];
+    double[] h = new double[n * n];
+    for (int i = 0; i < term.count(); i++) {
+      int[] stencil = term.stencil(i);
+      sum[0] += term.derivatives(i, u, g, h);
+      for (int r = 0; r < stencil.length; r++) {
+        sum[1 + stencil[r]] += g[r];
+        for (int c = 0; c < stencil.length; c++) {
+          sum[1 + n + n * stencil[r] + stencil[c]] += h[stencil.length * r + c];
+        }
+      }
+    }
+    return sum;
+  }
 }

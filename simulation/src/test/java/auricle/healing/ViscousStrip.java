@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A flat strip along x, clamped at its start, whose end is turned about y or drawn along x, held,
@@ -39,9 +40,9 @@ final class ViscousStrip {
       GridMesher.mesh(
           Surfaces.parallelogram(LENGTH, WIDTH, Math.PI / 2), GridOptions.regular(8, 2));
   final Directors directors = mesh.directors();
-  final RelaxingShell shell;
   private final List<Integer> end = mesh.vertexSet("end").orElseThrow();
-  private final List<TimePart> parts = new ArrayList<>();
+  private final List<SheetLayer> layers = new ArrayList<>();
+  private Optional<Sheet> sheet = Optional.empty();
   private final TimeStepSettings settings;
 
   ViscousStrip(Prony prony, TimeStepSettings settings) {
@@ -53,19 +54,26 @@ final class ViscousStrip {
     for (int v = 0; v < mesh.vertexCount(); v++) {
       directors.align(v, 1, 0, 0);
     }
-    RestShape rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
     SectionField sections = SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS));
-    shell = new RelaxingShell(rest, directors, sections, prony, remodelling_s);
-    parts.add(shell);
+    layers.add(new RelaxingLayer(rest(), sections, prony, remodelling_s));
+  }
+
+  private RestShape rest() {
+    return RestShape.of(mesh.topology(), mesh.unknowns(), directors);
+  }
+
+  /** Strip and scar; made when it is first asked for. */
+  Sheet sheet() {
+    sheet = Optional.of(sheet.orElseGet(() -> new Sheet(rest(), directors, layers)));
+    return sheet.orElseThrow();
   }
 
   /** Adds scar all over, its stiffness a share of the strip's. */
   GrowingLayer scar(double share, ScarGrowth growth) {
     SectionField sections =
         SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS).scaled(share, share));
-    RestShape rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
-    GrowingLayer scar = new GrowingLayer(rest, directors, sections, growth);
-    parts.add(scar);
+    GrowingLayer scar = new GrowingLayer(rest(), sections, growth);
+    layers.add(scar);
     return scar;
   }
 
@@ -112,22 +120,21 @@ final class ViscousStrip {
   }
 
   private TotalEnergy loaded(List<EnergyTerm> loads, Supports supports, double[] start) {
-    parts.forEach(part -> part.aim(0, 0));
+    sheet().aim(0, 0);
     TotalEnergy energy = energy(loads, supports, start);
     new LoadSteps(energy, StepSettings.USUAL, StepMonitor.NONE).run(1);
-    parts.forEach(part -> part.arrive(energy.unknowns()));
+    sheet().arrive(energy.unknowns());
     return energy;
   }
 
   private TotalEnergy energy(List<EnergyTerm> loads, Supports supports, double[] start) {
-    List<EnergyTerm> terms = new ArrayList<>();
-    parts.forEach(part -> terms.addAll(part.terms()));
+    List<EnergyTerm> terms = new ArrayList<>(sheet().terms());
     terms.addAll(loads);
     return new TotalEnergy(terms, supports, directors, start, LENGTH / 8);
   }
 
   TimeSteps steps(TotalEnergy energy, double start_s) {
-    return new TimeSteps(energy, directors, parts, start_s, settings, TimeMonitor.NONE);
+    return new TimeSteps(energy, directors, List.of(sheet()), start_s, settings, TimeMonitor.NONE);
   }
 
   ShellMesh mesh() {

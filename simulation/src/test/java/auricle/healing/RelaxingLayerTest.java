@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * A shell strip against the closed forms of a standard linear solid and of a three-term series, in
  * bending and in stretch: tables visco_*.csv, whose heads give formula and constants.
  */
-class RelaxingShellTest {
+class RelaxingLayerTest {
   private static final Prony STANDARD = new Prony(List.of(new Prony.Term(0.4, 10)));
   private static final Prony THREE =
       new Prony(
@@ -217,10 +217,10 @@ class RelaxingShellTest {
     for (int n = 1; n <= 48; n++) {
       double next = 0.2 * Math.cos(Math.PI * n / 8);
       double before = strip.reaction(energy, true);
-      strip.shell.aim((n - 1) * step_s, n * step_s);
+      strip.sheet().aim((n - 1) * step_s, n * step_s);
       energy.setLoadFactor(next / 0.2);
       assertTrue(minimiser.minimise(energy.free(), FINE.newton(), line -> true).converged());
-      strip.shell.arrive(energy.unknowns());
+      strip.sheet().arrive(energy.unknowns());
       work += 0.5 * (before + strip.reaction(energy, true)) * (next - angle);
       angle = next;
       assertTrue(work > -1e-9 * most, "work " + work + " mJ after step " + n);

@@ -1,17 +1,14 @@
 package auricle.healing;
 
-import auricle.energy.EnergyTerm;
-import auricle.energy.ScaledTerm;
-import auricle.energy.ShellTerms;
+import auricle.energy.ShellLayer;
 import auricle.material.Prony;
 import auricle.material.SectionField;
-import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A shell all of whose stiffness, membrane, bending and coupling, relaxes by one Prony series.
+ * A layer all of whose stiffness, membrane, bending and coupling, relaxes by one Prony series.
  *
  * <p>With shape x (squared arcs and tilts, in which strain and curvature are linear), elastic rest
  * shape r and branch shapes qᵢ,
@@ -38,33 +35,23 @@ import java.util.List;
  * Hughes 1998, Computational Inelasticity, section 10.3). φ → 0 for long steps: what has relaxed
  * carries nothing, without oscillation.
  */
-public final class RelaxingShell implements TimePart {
+final class RelaxingLayer implements SheetLayer {
   private final List<Prony.Term> branches = new ArrayList<>();
   private final double lasting;
-  private final Directors directors;
   private final RestShape rest;
-  private final RestShape mixed;
-  private final RestShape present;
+  private final ShellLayer elastic;
   private final List<RestShape> shapes = new ArrayList<>();
-  private final List<ScaledTerm> terms = new ArrayList<>();
   private double step_s;
 
   /**
-   * @param rest rest shape r; the shell has had no other shape before
+   * @param rest rest shape r; it has had no other shape before
    * @param sections instant stiffness C
    * @param prony how it relaxes
    * @param remodelling_s time τ in which it grows into a shape, s; infinite: never
    */
-  public RelaxingShell(
-      RestShape rest,
-      Directors directors,
-      SectionField sections,
-      Prony prony,
-      double remodelling_s) {
-    this.directors = directors;
+  RelaxingLayer(RestShape rest, SectionField sections, Prony prony, double remodelling_s) {
     this.rest = rest;
-    mixed = rest.copy();
-    present = rest.copy();
+    elastic = new ShellLayer(rest.copy(), sections);
     branches.addAll(prony.terms());
     boolean grows = remodelling_s < Double.POSITIVE_INFINITY;
     if (grows) {
@@ -72,20 +59,18 @@ public final class RelaxingShell implements TimePart {
     }
     lasting = grows ? 0 : prony.remaining();
     branches.forEach(term -> shapes.add(rest.copy()));
-    for (EnergyTerm term : ShellTerms.of(mixed, directors, sections)) {
-      terms.add(new ScaledTerm(term));
-    }
   }
 
   @Override
-  public List<ScaledTerm> terms() {
-    return terms;
+  public ShellLayer elastic() {
+    return elastic;
   }
 
   @Override
-  public void aim(double from_s, double to_s) {
+  public void aim(double from_s, double to_s, RestShape present) {
     step_s = to_s - from_s;
     double share = lasting;
+    RestShape mixed = elastic.rest();
     mixed.scale(0);
     mixed.add(share, rest);
     for (int i = 0; i < branches.size(); i++) {
@@ -97,14 +82,11 @@ public final class RelaxingShell implements TimePart {
       mixed.add(term.fraction() * (mean - left), present);
     }
     mixed.scale(1 / share);
-    for (ScaledTerm term : terms) {
-      term.scale(share, share);
-    }
+    elastic.share(share);
   }
 
   @Override
-  public void arrive(double[] u) {
-    RestShape next = RestShape.of(rest.topology(), u, directors);
+  public void arrive(RestShape present, RestShape next) {
     for (int i = 0; i < branches.size(); i++) {
       Prony.Term term = branches.get(i);
       double left = term.left(step_s);
@@ -114,7 +96,5 @@ public final class RelaxingShell implements TimePart {
       branch.add(mean - left, present);
       branch.add(1 - mean, next);
     }
-    present.scale(0);
-    present.add(1, next);
   }
 }
