@@ -17,6 +17,9 @@ public final class EarScene {
   /** A ghost nearer than this would flicker through the ear. */
   private static final double GHOST_FROM_MM = 1.7;
 
+  /** An ear that moves by less looks the same, and is drawn as it was. */
+  private static final double SEEN_MM = 0.02;
+
   private final Eye eye = new Eye();
   private final EarMesh ear = new EarMesh();
   private final EarMesh ghost = new EarMesh(0);
@@ -28,6 +31,7 @@ public final class EarScene {
   private final Group veils = new Group(ghostNode);
   private final Glass picture;
   private boolean mirrored;
+  private Optional<Palette> painted = Optional.empty();
 
   /** An empty scene. */
   public EarScene() {
@@ -91,8 +95,14 @@ public final class EarScene {
     return mirrored;
   }
 
-  /** Shows an ear, mirrored if it is a left one. */
+  /**
+   * Shows an ear, mirrored if it is a left one. One that has moved since is first drawn coarser,
+   * sooner, and finely when it rests.
+   */
   public void show(EarSurface surface, boolean left) {
+    if (left == mirrored && ear.shown().map(s -> s.movedBy(surface, SEEN_MM)).orElse(false)) {
+      picture.moving();
+    }
     mirrored = left;
     headRight.setVisible(headRight.isVisible() || headLeft.isVisible());
     ear.show(surface, left);
@@ -121,6 +131,10 @@ public final class EarScene {
 
   /** Lays a palette over the ear. */
   public void paint(Palette palette) {
+    if (painted.filter(palette::equals).isPresent()) {
+      return;
+    }
+    painted = Optional.of(palette);
     PhongMaterial material = new PhongMaterial(Color.WHITE);
     material.setDiffuseMap(palette.picture());
     material.setSpecularColor(Color.gray(palette == Palette.SKIN ? 0.16 : 0.08));
@@ -147,6 +161,11 @@ public final class EarScene {
   public void look(Orbit orbit) {
     picture.still();
     eye.look(orbit, mirrored);
+  }
+
+  /** Draws everything finely, also what moved just now. */
+  public void still() {
+    picture.still();
   }
 
   /** Moves the eye on its way: drawn coarser where there is much to draw, until it rests. */

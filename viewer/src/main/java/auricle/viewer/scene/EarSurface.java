@@ -110,6 +110,19 @@ public final class EarSurface {
     return Math.sqrt(square);
   }
 
+  /** Whether another surface with the same vertices has one that lies farther than this away. */
+  public boolean movedBy(EarSurface other, double farther_mm) {
+    if (other.vertexCount() != vertexCount()) {
+      return false;
+    }
+    for (int v = 0; v < vertexCount(); v++) {
+      if (apart(other, v) > farther_mm) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether another surface has the same triangles, so that one may be moved into the other. */
   public boolean sameTriangles(EarSurface other) {
     return triangles == other.triangles || java.util.Arrays.equals(triangles, other.triangles);

@@ -1,6 +1,6 @@
 package auricle.viewer.scene;
 
-import javafx.animation.PauseTransition;
+import javafx.animation.AnimationTimer;
 import javafx.scene.Group;
 import javafx.scene.PerspectiveCamera;
 import javafx.scene.SceneAntialiasing;
@@ -8,36 +8,70 @@ import javafx.scene.SubScene;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Paint;
 import javafx.scene.transform.Scale;
-import javafx.util.Duration;
 
 /**
- * What a world in three dimensions is seen through: as fine as the screen while it stands still,
- * and coarser while it is being turned, so that it follows the hand where graphics are drawn by
- * software.
+ * What a world in three dimensions is seen through: smooth and as fine as the screen while it
+ * stands still; without smoothing and no finer than it needs to be while it moves, so that it
+ * follows the hand where graphics are drawn by software. Smoothing cannot be switched on a
+ * sub-scene, so there are two, and the world is handed from one to the other.
  */
 public final class Glass extends Region {
   /** Most pixels of a picture of a moving world. */
-  private static final double MOVING_PIXELS = 110_000;
+  private static final double MOVING_PIXELS = 160_000;
 
-  private static final double STILL_AFTER_MS = 220;
+  private static final double STILL_AFTER_NS = 220e6;
 
-  private final SubScene picture;
-  private final Scale enlarge = new Scale(1, 1);
-  private final PauseTransition rest = new PauseTransition(Duration.millis(STILL_AFTER_MS));
+  /** So many frames are let pass as well: where they are slow, time alone would end every move. */
+  private static final int STILL_AFTER_FRAMES = 3;
+
+  private final Group world;
+  private final PerspectiveCamera camera;
+  private final SubScene fine = pane(SceneAntialiasing.BALANCED);
+  private final SubScene quick = pane(SceneAntialiasing.DISABLED);
+  private final Rest rest = new Rest();
   private boolean moving;
 
+  /** Ends a move when nothing has moved for a while. */
+  private final class Rest extends AnimationTimer {
+    private long since;
+    private int frames;
+
+    /** Begins to wait anew. */
+    void again() {
+      since = System.nanoTime();
+      frames = 0;
+      start();
+    }
+
+    @Override
+    public void handle(long now) {
+      frames++;
+      if (frames > STILL_AFTER_FRAMES && System.nanoTime() - since > STILL_AFTER_NS) {
+        still();
+      }
+    }
+  }
+
   Glass(Group world, PerspectiveCamera camera) {
-    picture = new SubScene(world, 400, 400, true, SceneAntialiasing.BALANCED);
-    picture.setCamera(camera);
-    picture.getTransforms().add(enlarge);
-    picture.setManaged(false);
-    rest.setOnFinished(e -> still());
-    getChildren().add(picture);
+    this.world = world;
+    this.camera = camera;
+    quick.setVisible(false);
+    fine.setRoot(world);
+    fine.setCamera(camera);
+    getChildren().addAll(fine, quick);
+  }
+
+  private static SubScene pane(SceneAntialiasing smoothing) {
+    SubScene pane = new SubScene(new Group(), 400, 400, true, smoothing);
+    pane.getTransforms().add(new Scale(1, 1));
+    pane.setManaged(false);
+    return pane;
   }
 
   /** What stands behind the world. */
   public void setFill(Paint paint) {
-    picture.setFill(paint);
+    fine.setFill(paint);
+    quick.setFill(paint);
   }
 
   @Override
@@ -45,15 +79,22 @@ public final class Glass extends Region {
     double w = Math.max(1, getWidth());
     double h = Math.max(1, getHeight());
     double share = moving ? Math.min(1, Math.sqrt(MOVING_PIXELS / (w * h))) : 1;
-    picture.setWidth(Math.ceil(w * share));
-    picture.setHeight(Math.ceil(h * share));
-    enlarge.setX(w / picture.getWidth());
-    enlarge.setY(h / picture.getHeight());
+    SubScene shown = moving ? quick : fine;
+    shown.setWidth(Math.ceil(w * share));
+    shown.setHeight(Math.ceil(h * share));
+    Scale enlarge = (Scale) shown.getTransforms().get(0);
+    enlarge.setX(w / shown.getWidth());
+    enlarge.setY(h / shown.getHeight());
   }
 
-  /** Says that the world is being turned; it is drawn finely again when that has ended. */
+  /** Whether the world is drawn as one that moves. */
+  public boolean isMoving() {
+    return moving;
+  }
+
+  /** Says that the world moves; it is drawn finely again when that has ended. */
   void moving() {
-    rest.playFromStart();
+    rest.again();
     change(true);
   }
 
@@ -66,7 +107,17 @@ public final class Glass extends Region {
   private void change(boolean now) {
     if (moving != now) {
       moving = now;
+      hand(now ? fine : quick, now ? quick : fine);
       layoutChildren();
     }
+  }
+
+  private void hand(SubScene from, SubScene to) {
+    from.setRoot(new Group());
+    from.setCamera(null);
+    from.setVisible(false);
+    to.setRoot(world);
+    to.setCamera(camera);
+    to.setVisible(true);
   }
 }

@@ -70,6 +70,7 @@ public final class Animation {
       public void handle(long now) {
         if (frames.size() < count) {
           turn.to(frames.size());
+          ear.scene().still();
           frames.add(Exports.picture(ear));
         } else {
           stop();

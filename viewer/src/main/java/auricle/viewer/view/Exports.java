@@ -37,6 +37,7 @@ public final class Exports {
 
   /** The three-dimensional picture as PNG at print size. */
   public void picture(Path file) throws IOException {
+    bench.ear().scene().still();
     AtomicFile.write(file, png(bench.ear(), PRINT_SCALE));
   }
 

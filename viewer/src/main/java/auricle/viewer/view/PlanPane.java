@@ -96,7 +96,7 @@ final class PlanPane extends VBox {
       if (i == rowNodes.size()) {
         rowNodes.add(row(i, all.get(i)));
         rows.getChildren().add(rowNodes.get(i));
-      } else if (!all.get(i).equals(drawn.get(i))) {
+      } else if (!all.get(i).equals(drawn.get(i)) && !turned(i, drawn.get(i), all.get(i))) {
         rowNodes.set(i, row(i, all.get(i)));
         rows.getChildren().set(i, rowNodes.get(i));
       }
@@ -107,6 +107,25 @@ final class PlanPane extends VBox {
           .add(Texts.paragraph("No step yet. Add one to see what it does to the ear.", "hint"));
     }
     mark();
+  }
+
+  /** Changes a row in place where only a dose was turned, as happens many times a second. */
+  private boolean turned(int i, Operation was, Operation now) {
+    boolean alike =
+        was.name().equals(now.name())
+            && was.enabled() == now.enabled()
+            && was.findings("").isEmpty()
+            && now.findings("").isEmpty();
+    if (alike && rowNodes.get(i).lookup(".step-kind") instanceof Label kind) {
+      kind.setText(summary(now));
+      rowNodes.get(i).setAccessibleText(said(i, now));
+      return true;
+    }
+    return false;
+  }
+
+  private static String said(int i, Operation operation) {
+    return "Step " + (i + 1) + ", " + operation.name() + ", " + summary(operation);
   }
 
   private HBox row(int i, Operation operation) {
@@ -129,7 +148,7 @@ final class PlanPane extends VBox {
     }
     warn(i, row);
     row.setFocusTraversable(true);
-    row.setAccessibleText("Step " + (i + 1) + ", " + operation.name() + ", " + summary(operation));
+    row.setAccessibleText(said(i, operation));
     row.setOnMousePressed(e -> choose(i, row));
     row.focusedProperty().addListener((o, was, now) -> focus(i, now));
     row.setOnKeyPressed(e -> key(e.getCode(), e.isAltDown(), i));

@@ -2,10 +2,14 @@ package auricle.viewer.view;
 
 import javafx.scene.layout.VBox;
 
-/** A pane at the side that is drawn only while it can be seen, and catches up when it is opened. */
+/**
+ * A pane at the side that is drawn only while it can be seen, a few frames after the ear, and
+ * catches up when it is opened.
+ */
 abstract class SidePane extends VBox {
   private boolean seen;
   private boolean stale = true;
+  private final Later later = new Later(this::catchUp);
 
   SidePane(String id) {
     setId(id);
@@ -18,7 +22,9 @@ abstract class SidePane extends VBox {
   /** Says that what is shown has changed. */
   final void changed() {
     stale = true;
-    catchUp();
+    if (seen) {
+      later.ask();
+    }
   }
 
   /** Says whether the pane can be seen. */

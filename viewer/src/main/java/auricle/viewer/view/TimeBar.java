@@ -26,6 +26,7 @@ final class TimeBar extends VBox {
   private final Button play = new Button("Play");
   private final Timeline clock;
   private final SheetCanvas stops;
+  private final Later later = new Later(this::follow);
   private boolean following;
 
   TimeBar(Showing showing, Look look) {
@@ -60,8 +61,8 @@ final class TimeBar extends VBox {
     HBox.setHgrow(words, Priority.ALWAYS);
     getChildren().addAll(row, slider, stops);
     slider.valueProperty().addListener((o, was, now) -> slid(now.doubleValue()));
-    showing.moment().addListener(o -> follow());
-    follow();
+    showing.moment().addListener(o -> changed());
+    changed();
   }
 
   /** Starts or stops running through the course. */
@@ -96,14 +97,19 @@ final class TimeBar extends VBox {
     }
   }
 
+  /** Says at once which moment it is; the slider and its names follow the ear. */
+  private void changed() {
+    Optional<Moment> now = showing.moment().get();
+    words.setText(now.map(m -> where(m, course())).orElse(""));
+    later.ask();
+  }
+
   private void follow() {
     following = true;
     List<Moment> course = course();
     slider.setMax(Math.max(1, course.size() - 1));
     slider.setValue(showing.index());
     following = false;
-    Optional<Moment> now = showing.moment().get();
-    words.setText(now.map(m -> where(m, course)).orElse(""));
     stops.show((w, h, em) -> Stops.draw(course, showing.index(), w, h, em), words.getText());
   }
 

@@ -3,6 +3,7 @@ package auricle.viewer.viewmodel;
 import auricle.diagnostics.Finding;
 import auricle.plan.EarCase;
 import auricle.plan.EarMeasure;
+import auricle.plan.Plan;
 import auricle.plan.PressTest;
 import auricle.plan.Range;
 import auricle.plan.TissueChoice;
@@ -31,9 +32,15 @@ public final class EarSheet {
     return desk.document().get().ear();
   }
 
-  /** Is told when the ear changes, or what is wrong with it. */
+  /** Is told when the ear changes (not the plan alone), or what is wrong with it. */
   public void follow(InvalidationListener told) {
-    desk.document().addListener(told);
+    desk.document()
+        .addListener(
+            (o, was, now) -> {
+              if (!was.ear().withPlan(Plan.of()).equals(now.ear().withPlan(Plan.of()))) {
+                told.invalidated(o);
+              }
+            });
     solving
         .work()
         .addListener(

@@ -18,6 +18,9 @@ final class Pass {
 
   private static final long LULL_MS = 150;
 
+  /** Progress is told no oftener: each time the screen is drawn, by the processor that solves. */
+  private static final long TELL_EVERY_NS = 150_000_000;
+
   private final Rehearser rehearser;
   private final EarCase ear;
   private final Optional<Extra> extra;
@@ -117,9 +120,15 @@ final class Pass {
 
   private RehearsalWatcher watcher(Optional<Rehearsed> shown, BooleanSupplier enough) {
     return new RehearsalWatcher() {
+      private long told = System.nanoTime() - TELL_EVERY_NS;
+
       @Override
       public void progress(String words, double share) {
-        tell.accept(ear, Work.solving(words, share, shown));
+        long now = System.nanoTime();
+        if (now - told >= TELL_EVERY_NS) {
+          told = now;
+          tell.accept(ear, Work.solving(words, share, shown));
+        }
       }
 
       @Override

@@ -1,6 +1,7 @@
 package auricle.viewer.scene;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -43,6 +44,14 @@ class SceneGeometryTest {
     left.show(StandInEar.of(0), true);
     assertEquals(right.mesh().getPoints().get(30), -left.mesh().getPoints().get(30), ROUNDING);
     assertEquals(right.mesh().getPoints().get(31), left.mesh().getPoints().get(31), ROUNDING);
+  }
+
+  @Test
+  void anEarHasMovedWhenOneOfItsVerticesHas() {
+    EarSurface ear = StandInEar.of(0);
+    assertFalse(ear.movedBy(StandInEar.of(0), 0.02));
+    assertTrue(ear.movedBy(StandInEar.of(0.1), 0.02));
+    assertFalse(ear.movedBy(StandInEar.of(0.1), 1000));
   }
 
   @Test

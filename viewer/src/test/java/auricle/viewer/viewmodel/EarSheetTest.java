@@ -17,6 +17,7 @@ import auricle.viewer.task.Rehearsed;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -50,6 +51,18 @@ class EarSheetTest {
     assertEquals(before + 2, sheet.ear().ear().height_mm());
     desk.undo();
     assertEquals(before, sheet.ear().ear().height_mm());
+  }
+
+  @Test
+  void aTurnedDoseIsNoNewsForTheFormsOfTheEar() {
+    AtomicInteger told = new AtomicInteger();
+    sheet.follow(o -> told.incrementAndGet());
+    new PlanSteps(desk).turn("tension_n", 0.7);
+    assertEquals(0, told.get());
+    sheet.measure(EarMeasure.HEIGHT, sheet.ear().ear().height_mm() + 1);
+    assertEquals(1, told.get());
+    sheet.aim(Aim.UPPER, 10, 11);
+    assertEquals(2, told.get());
   }
 
   @Test

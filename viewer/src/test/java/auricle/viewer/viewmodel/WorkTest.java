@@ -10,6 +10,7 @@ import auricle.plan.FoldSuture;
 import auricle.plan.Plan;
 import auricle.plan.Target;
 import auricle.plan.TissueChoice;
+import auricle.rehearsal.RehearsalWatcher;
 import auricle.scenario.Scenario;
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Spot;
@@ -17,7 +18,9 @@ import auricle.viewer.task.EarMap.OnTriangle;
 import auricle.viewer.task.Rehearsed;
 import auricle.viewer.task.Rehearsed.Reach;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The view models on a stand-in solver, without a toolkit. */
@@ -64,6 +67,42 @@ class WorkTest {
   void aDoseIsHeldWithinItsBounds() {
     steps.turn("tension_n", 1000);
     assertEquals(steps.operation().orElseThrow().dose("tension_n").high(), tension());
+  }
+
+  /** Reports far more than anyone can read, and waits before its last words. */
+  private static final class Talkative extends StandInRehearser {
+    static final int ROUNDS = 5000;
+
+    @Override
+    public Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) {
+      for (int i = 0; i < ROUNDS; i++) {
+        watcher.progress("round " + i, 0.5);
+      }
+      try {
+        Thread.sleep(400);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+      watcher.progress("the last round", 0.5);
+      return super.atOnce(ear, watcher);
+    }
+  }
+
+  @Test
+  void progressIsToldSeldomerThanTheSolverReportsIt() {
+    List<String> said = Collections.synchronizedList(new ArrayList<>());
+    EarCase ear = desk.document().get().ear();
+    Pass pass =
+        new Pass(
+            new Talkative(),
+            ear,
+            Optional.empty(),
+            (r, more) -> {},
+            (e, work) -> said.add(work.words()));
+    pass.run(Optional.empty(), () -> false);
+    long rounds = said.stream().filter(w -> w.contains("round ")).count();
+    assertTrue(rounds < Talkative.ROUNDS / 10, rounds + " times");
+    assertTrue(said.stream().anyMatch(w -> w.contains("the last round")), said.toString());
   }
 
   @Test
@@ -202,7 +241,7 @@ class WorkTest {
       solving.ask(new Solving.Extra.Spread(20));
       assertTrue(solving.settle(20_000));
       assertFalse(solving.result().get().orElseThrow().bands().isEmpty());
-      assertTrue(words.stream().anyMatch(w -> w.contains("tissue sample 20 of 20")));
+      assertTrue(words.stream().anyMatch(w -> w.contains("tissue sample 1 of 20")));
       assertEquals(Work.State.AT_REST, solving.work().get().state());
     }
   }
