@@ -6,28 +6,30 @@ import auricle.fitting.EarFitter;
 import auricle.material.MaterialTables;
 import auricle.plan.EarCase;
 import auricle.plan.Operation;
-import auricle.plan.Tie;
-import auricle.plan.TiedOperation;
+import auricle.surgery.EarBody;
 import auricle.surgery.RestState;
 import auricle.surgery.Settled;
 import auricle.surgery.Solving;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * An ear that is worked on: keeps its solved states, so that a change of the plan is computed from
- * the first step it concerns, and a turn of a tie from the present end of the plan.
+ * the first step it concerns, and a turn of doses from the present end of the plan.
  *
  * <p>For one thread at a time.
  */
 public final class LiveEar {
   private final RehearsalSettings settings;
   private final MaterialTables tables;
-  private final List<Operation> shown = new ArrayList<>();
   private EarCase ear;
   private RehearsalRun run;
   private RehearsalResult result;
+
+  /** The end of the plan as it was last turned, and the operations done to it. */
+  private EarBody front;
+
+  private List<Operation> shown;
 
   private LiveEar(
       EarCase ear, RehearsalSettings settings, MaterialTables tables, RehearsalWatcher watcher)
@@ -37,7 +39,8 @@ public final class LiveEar {
     this.ear = ear;
     run = fresh(ear, watcher);
     result = run.run();
-    shown.addAll(run.operations());
+    front = run.body();
+    shown = run.operations();
   }
 
   /**
@@ -111,69 +114,42 @@ public final class LiveEar {
       ear = next;
       run = other;
       result = found;
-      shown.clear();
-      shown.addAll(other.operations());
+      front = other.body();
+      shown = other.operations();
     }
     return found;
   }
 
   /**
-   * Follows a turn of one tie from the present end of the plan, without going through the steps
-   * again: for showing while a control moves. {@link #rerun} then gives the whole.
+   * Follows a turn of doses from the present end of the plan, without going through the steps
+   * again: for showing while a control moves or a bite is pulled. {@link #rerun} then gives the
+   * whole; {@link EarBody#turnFrom} says what may differ.
    *
-   * @return the end of the plan under the changed tie; empty if the case differs from {@link #ear}
-   *     in more than the gap of one tie, or does not come to rest in this way
+   * @return the end of the plan under the changed doses; empty if the case differs from {@link
+   *     #ear} in more than doses, or does not come to rest in this way
+   * @throws BadInputException never, since the same threads have been tied before
    */
-  public Optional<StepResult> turn(EarCase next, RehearsalWatcher watcher) {
+  public Optional<StepResult> turn(EarCase next, RehearsalWatcher watcher)
+      throws BadInputException {
     List<Operation> now = next.plan().enabled();
-    int changed = onlyTieThatDiffers(shown, now);
     boolean same = next.ear().equals(ear.ear()) && next.tissue().equals(ear.tissue());
-    if (!same || changed < 0 || !result.converged()) {
+    if (!same || !result.converged() || !Turn.dosesAlone(shown, now)) {
       return Optional.empty();
     }
-    TiedOperation tied = (TiedOperation) now.get(changed);
-    double gap = gap_mm(tied);
-    double[] earlier = run.body().unknowns().clone();
-    RestState before = run.body().save();
-    Operation made = run.operations().get(changed);
-    double from = gap_mm((TiedOperation) shown.get(changed));
-    Solving solving = Solving.watched((l, i) -> !watcher.cancelled());
-    Settled settled = run.body().turn(made, from, gap, solving);
+    double[] earlier = front.unknowns().clone();
+    Turn turn = new Turn(front, shown, now, run::stateAfter);
+    Settled settled = turn.follow(Solving.watched((l, i) -> !watcher.cancelled()));
     if (!settled.converged()) {
-      run.body().restore(before);
       return Optional.empty();
     }
-    shown.set(changed, tied);
+    front = turn.body();
+    shown = now;
     return Optional.of(
-        run.read(tied.name(), Optional.of(tied), earlier, RehearsalRun.outcome(settled)));
-  }
-
-  private static double gap_mm(TiedOperation operation) {
-    return ((Tie.Gap) operation.tie()).gap_mm();
-  }
-
-  /** The place of the one tied operation that differs, by its gap alone; -1 if it is not so. */
-  private static int onlyTieThatDiffers(List<Operation> then, List<Operation> now) {
-    int found = -1;
-    for (int i = 0; i < then.size(); i++) {
-      if (now.size() != then.size()) {
-        return -1;
-      }
-      if (!then.get(i).equals(now.get(i))) {
-        if (found >= 0 || !gapAlone(then.get(i), now.get(i))) {
-          return -1;
-        }
-        found = i;
-      }
-    }
-    return found;
-  }
-
-  private static boolean gapAlone(Operation then, Operation now) {
-    return then instanceof TiedOperation a
-        && now instanceof TiedOperation b
-        && a.tie() instanceof Tie.Gap
-        && b.tie() instanceof Tie.Gap
-        && a.withTie(b.tie()).equals(b);
+        RehearsalRun.read(
+            front,
+            run.measurer(),
+            Optional.of(turn.turned()),
+            earlier,
+            RehearsalRun.outcome(settled)));
   }
 }

@@ -51,7 +51,7 @@ final class RehearsalRun {
   RehearsalResult run() throws BadInputException {
     EarBody made = begin();
     double[] earlier = made.unknowns().clone();
-    add("before", Optional.empty(), earlier, untouched());
+    add(Optional.empty(), earlier, untouched());
     return goOn(0);
   }
 
@@ -91,7 +91,7 @@ final class RehearsalRun {
       double[] earlier = body().unknowns().clone();
       StepOutcome outcome =
           watcher.cancelled() ? notBegun() : outcome(body().apply(operation, solving()));
-      add(operation.name(), Optional.of(operation), earlier, outcome);
+      add(Optional.of(operation), earlier, outcome);
     }
     watcher.progress("done", 1);
     return new RehearsalResult(ear, auricle, steps, rows(), provenance());
@@ -99,6 +99,16 @@ final class RehearsalRun {
 
   private Solving solving() {
     return Solving.watched((lambda, iteration) -> !watcher.cancelled());
+  }
+
+  /** Where the ear came to rest after an operation. */
+  RestState stateAfter(int operation) {
+    return states.get(operation + 1);
+  }
+
+  /** What measures the ear. */
+  EarMeasurer measurer() {
+    return measurer;
   }
 
   /** The body after the last step. */
@@ -141,21 +151,24 @@ final class RehearsalRun {
         s.events());
   }
 
-  private void add(
-      String label, Optional<Operation> operation, double[] earlier, StepOutcome outcome) {
-    steps.add(read(label, operation, earlier, outcome));
+  private void add(Optional<Operation> operation, double[] earlier, StepOutcome outcome) {
+    steps.add(read(body(), measurer, operation, earlier, outcome));
     states.add(body().save());
   }
 
-  /** The present state of the body as a step. */
-  StepResult read(
-      String label, Optional<Operation> operation, double[] earlier, StepOutcome outcome) {
-    EarView view = new EarView(body(), measurer);
+  /** The present state of a body as a step. */
+  static StepResult read(
+      EarBody body,
+      EarMeasurer measurer,
+      Optional<Operation> operation,
+      double[] earlier,
+      StepOutcome outcome) {
+    EarView view = new EarView(body, measurer);
     return new StepResult(
-        label,
+        operation.map(Operation::name).orElse("before"),
         operation,
         outcome,
-        measurer.measure(body().unknowns()),
+        measurer.measure(body.unknowns()),
         view.threads(),
         view.extremes(),
         view.shape(earlier));

@@ -15,6 +15,19 @@ interface Change {
   /** Alters rest shape and sections, without leading the body to rest. */
   default void alter(ShellBody body) {}
 
+  /**
+   * Ties its threads as they would be if it had been made where another was.
+   *
+   * @param other of the same kind, made, by doses that may differ
+   * @param u unknowns of both
+   */
+  default void tieAs(Change other, double[] u) {}
+
+  /** Ties its threads so that they pull about as those of another of its kind do. */
+  default void stretchAs(Change other, double[] u) {
+    tieAs(other, u);
+  }
+
   /** Makes the change and leads the body to rest. */
   default Settled make(ShellBody body, Solving solving) {
     alter(body);

@@ -70,6 +70,13 @@ final class ClosedSkin implements Change {
   }
 
   @Override
+  public void tieAs(Change other, double[] u) {
+    for (int i = 0; i < springs.size(); i++) {
+      springs.get(i).thread().tieToLength(loose.get(i));
+    }
+  }
+
+  @Override
   public Settled make(ShellBody body, Solving solving) {
     for (int i = 0; i < springs.size(); i++) {
       double now = springs.get(i).thread().length(body.unknowns());

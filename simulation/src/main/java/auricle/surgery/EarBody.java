@@ -12,11 +12,14 @@ import auricle.mesh.Topology;
 import auricle.mesh.Unknowns;
 import auricle.plan.Bolster;
 import auricle.plan.Operation;
+import auricle.plan.Tie;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.IntFunction;
 
 /**
  * An ear as a mechanical body: its shell, what it stands on, and the operations of a plan, each
@@ -146,16 +149,30 @@ public final class EarBody {
    */
   public double[] forcesInPlaceOf(EarBody other) {
     changes.values().forEach(change -> change.alter(shell));
-    RestState state = other.save();
-    shell.restore(state);
-    Iterator<Change> others = other.changes.values().iterator();
-    for (Change change : changes.values()) {
-      Change same = others.next();
-      if (change instanceof LoopTie here && same instanceof LoopTie there) {
-        here.tieAs(there, shell.unknowns());
-      }
-    }
+    shell.restore(other.save());
+    pairs(other, (here, there) -> here.tieAs(there, shell.unknowns()));
     return shell.forces();
+  }
+
+  /**
+   * Leads this ear, to which nothing has been done yet, to rest from where another of the same
+   * shape stands: for following doses while they are turned. What differs is the doses alone.
+   *
+   * @param other made for as many operations of the same kinds and names, all of them done
+   * @param first operation that differs
+   * @param states where the ear came to rest after each operation, by its index, under doses like
+   *     these
+   */
+  public Settled turnFrom(
+      EarBody other, int first, IntFunction<RestState> states, Solving solving) {
+    List<Change> here = List.copyOf(changes.values());
+    List<Change> there = List.copyOf(other.changes.values());
+    return new DoseTurn(shell, here, other.shell, there, solving).follow(first, states);
+  }
+
+  private void pairs(EarBody other, BiConsumer<Change, Change> with) {
+    Iterator<Change> others = other.changes.values().iterator();
+    changes.values().forEach(change -> with.accept(change, others.next()));
   }
 
   /** Puts a state back from which nothing but ties have been changed. */
@@ -200,18 +217,17 @@ public final class EarBody {
   }
 
   /**
-   * Ties the thread of an operation that has been done to another gap, from the present state: the
-   * loop gets longer or shorter by what the gaps make of difference.
+   * Ties the thread of an operation that has been done and was tied to a gap to another gap, from
+   * the present state.
    *
-   * @param operation as the body was made for it
-   * @param from_mm the gap that it is tied to
-   * @param to_mm new gap
+   * @param index of the operation
    */
-  public Settled turn(Operation operation, double from_mm, double to_mm, Solving solving) {
-    if (!(of(operation) instanceof LoopTie loop)) {
-      throw new IllegalArgumentException("'" + operation.name() + "' ties no thread");
+  public Settled turn(int index, Tie.Gap to, Solving solving) {
+    Change change = List.copyOf(changes.values()).get(index);
+    if (!(change instanceof LoopTie loop)) {
+      throw new IllegalArgumentException("operation " + index + " ties no thread");
     }
-    return loop.turn(shell, from_mm, to_mm, solving);
+    return loop.turn(shell, to, solving);
   }
 
   /** Present unknowns; shared, not to be changed. */

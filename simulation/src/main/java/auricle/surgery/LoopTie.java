@@ -2,6 +2,7 @@ package auricle.surgery;
 
 import auricle.plan.Tie;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Ties a suture: to a gap, gradually from its present length (slack if it is shorter than that
@@ -9,7 +10,10 @@ import java.util.List;
  */
 final class LoopTie implements Change {
   private final BodyThread thread;
-  private final Tie tie;
+
+  /** How the thread is tied, or will be; another after a turn. */
+  private Tie tie;
+
   private final LoopLength length;
 
   /** Length of thread that a gap makes in a loop. */
@@ -44,26 +48,78 @@ final class LoopTie implements Change {
     return body.tie(thread, length.of(gap_mm, body.unknowns()), solving);
   }
 
-  /** Ties a loop that is tied to a gap, mm, to another, whatever the plan says. */
-  Settled turn(ShellBody body, double from_mm, double to_mm, Solving solving) {
+  /**
+   * Ties a loop that is tied to a gap to another, from the present state: it gets longer or shorter
+   * by what the gaps make of difference.
+   */
+  Settled turn(ShellBody body, Tie.Gap to, Solving solving) {
     double[] u = body.unknowns();
-    double tied = thread.restLength_mm().orElseGet(() -> length.of(from_mm, u));
-    return body.tie(thread, tied + length.of(to_mm, u) - length.of(from_mm, u), solving);
+    double before = length.of(((Tie.Gap) tie).gap_mm(), u);
+    double after = length.of(to.gap_mm(), u);
+    double tied = thread.restLength_mm().orElse(before);
+    Settled settled = body.tie(thread, tied + after - before, solving);
+    tie = settled.converged() ? to : tie;
+    return settled;
+  }
+
+  /** Ties to the length of the other loop, plus what gaps and bites make of difference. */
+  @Override
+  public void tieAs(Change other, double[] u) {
+    if (other instanceof LoopTie loop) {
+      lengthAfter(loop, u).ifPresent(rest -> thread.thread().tieToLength(rest));
+    }
+  }
+
+  private Optional<Double> lengthAfter(LoopTie other, double[] u) {
+    if (tie instanceof Tie.Gap here && other.tie instanceof Tie.Gap there) {
+      double difference = length.of(here.gap_mm(), u) - other.length.of(there.gap_mm(), u);
+      return other.thread.restLength_mm().map(rest -> rest + difference);
+    }
+    return Optional.empty();
+  }
+
+  /** Stretches through its bites as the other does through those of its own. */
+  @Override
+  public void stretchAs(Change other, double[] u) {
+    if (other instanceof LoopTie loop) {
+      double share = thread.thread().length(u) / loop.thread.thread().length(u);
+      loop.thread.restLength_mm().ifPresent(rest -> thread.thread().tieToLength(share * rest));
+    }
+  }
+
+  /** Whether its length of thread does not follow from that of the other, but from a pull. */
+  boolean newlyKnotted(Change other) {
+    return !(tie instanceof Tie.Gap && other instanceof LoopTie l && l.tie instanceof Tie.Gap);
   }
 
   /**
-   * Ties to the length of another loop, plus what the two gaps and bites make of difference at one
-   * place.
+   * Leads a body whose loop is tied about as it should be to where it is knotted as it should.
    *
-   * @param u unknowns of both
+   * @return its length of thread, mm, then; none if it does not come to rest
    */
-  void tieAs(LoopTie other, double[] u) {
-    if (tie instanceof Tie.Gap here && other.tie instanceof Tie.Gap there) {
-      double difference = length.of(here.gap_mm(), u) - other.length.of(there.gap_mm(), u);
-      other
-          .thread
-          .restLength_mm()
-          .ifPresent(rest -> thread.thread().tieToLength(rest + difference));
-    }
+  Optional<Double> knot(ShellBody body, Solving solving) {
+    boolean there =
+        tie instanceof Tie.Tension t && body.adjust(thread, t.tension_n(), solving).isPresent();
+    return there || make(body, solving).converged() ? thread.restLength_mm() : Optional.empty();
+  }
+
+  /** Leads to the length that gaps and bites make of the other's. */
+  Optional<Settled> turnFrom(LoopTie other, ShellBody body, Solving solving) {
+    return lengthAfter(other, body.unknowns()).flatMap(rest -> tieTo(rest, body, solving));
+  }
+
+  /**
+   * Leads to a length of thread, mm.
+   *
+   * @return none if it has that length already
+   */
+  Optional<Settled> tieTo(double rest_mm, ShellBody body, Solving solving) {
+    boolean there = thread.restLength_mm().equals(Optional.of(rest_mm));
+    return there ? Optional.empty() : Optional.of(body.tie(thread, rest_mm, solving));
+  }
+
+  /** Gives the loop a length of thread, mm, wherever the body is. */
+  void keep(double rest_mm) {
+    thread.thread().tieToLength(rest_mm);
   }
 }

@@ -26,6 +26,11 @@ public final class ShellBody {
   /** A thread longer than its way by more than this share does nothing at all. */
   private static final double SLACK = 2e-3;
 
+  /** Share of a tension to which a thread is adjusted, and in how many corrections at most. */
+  private static final double ADJUSTED = 1e-3;
+
+  private static final int MOST_ADJUSTED = 6;
+
   private final ShellMesh mesh;
   private final Directors directors;
   private final BodySections sections;
@@ -104,6 +109,16 @@ public final class ShellBody {
   Settled resume(RestState state, Solving solving) {
     restore(state);
     return settleAtOnce(solving);
+  }
+
+  /**
+   * Puts this body where another on the same mesh is, in the rest shape in force there; {@link
+   * #settle} then leads it to its own.
+   */
+  void standWhere(ShellBody other) {
+    rest.become(other.target);
+    restore(other.save());
+    changed = true;
   }
 
   /** Derivative of the energy by every unknown with all that was altered in force. */
@@ -220,7 +235,7 @@ public final class ShellBody {
   }
 
   /** The same where the sheet is at rest already, or next to it. */
-  private Settled settleAtOnce(Solving solving) {
+  Settled settleAtOnce(Solving solving) {
     rest.become(target);
     changed = true;
     return settle(solving);
@@ -251,6 +266,25 @@ public final class ShellBody {
     thread.thread().knot(unknowns());
     finder.forget();
     return settled;
+  }
+
+  /**
+   * Brings a thread that is tied to the length with which it pulls at a tension, N. Quicker than
+   * {@link #pull} where it pulls at about that already.
+   *
+   * @return as after the last correction; empty if it needs more than a few
+   */
+  Optional<Settled> adjust(BodyThread thread, double tension_n, Solving solving) {
+    Settled settled = settleAtOnce(solving);
+    for (int i = 0; i < MOST_ADJUSTED && settled.converged(); i++) {
+      double now = thread.thread().tension(unknowns());
+      if (Math.abs(now - tension_n) <= ADJUSTED * tension_n) {
+        return Optional.of(settled);
+      }
+      double length = tightening().lengthFor(thread, tension_n);
+      settled = tie(thread, length, solving).after(settled);
+    }
+    return Optional.empty();
   }
 
   /** Puts what was changed in force, and lets the rest shape stay where it has been led. */

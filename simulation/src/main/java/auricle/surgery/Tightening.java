@@ -57,6 +57,14 @@ final class Tightening {
     return scaled(yielding(thread), tension_n - thread.thread().tension(energy.unknowns()));
   }
 
+  /** The rest length, mm, with which a thread will pull at about a tension, N: T above, for L₀. */
+  double lengthFor(BodyThread thread, double tension_n) {
+    double length = thread.thread().length(energy.unknowns());
+    double now = thread.thread().tension(energy.unknowns());
+    double give = point.usable() ? -along(thread, yielding(thread)) : 0;
+    return (length + give * (now - tension_n)) / (1 + tension_n / thread.axialStiffness_n());
+  }
+
   private static double[] scaled(double[] motion, double factor) {
     for (int k = 0; k < motion.length; k++) {
       motion[k] *= factor;

@@ -1,6 +1,5 @@
 package auricle.benchmarks;
 
-import auricle.anatomy.EarMeasurements;
 import auricle.diagnostics.BadInputException;
 import auricle.material.MaterialTables;
 import auricle.plan.BowlStrip;
@@ -9,14 +8,13 @@ import auricle.plan.FoldSuture;
 import auricle.plan.LobuleSuture;
 import auricle.plan.Plan;
 import auricle.plan.Scoring;
-import auricle.plan.Target;
 import auricle.plan.Tie;
-import auricle.plan.TissueChoice;
 import auricle.rehearsal.LiveEar;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
 import auricle.rehearsal.RehearsalWatcher;
 import auricle.rehearsal.StepResult;
+import auricle.testing.OpenFold;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -41,8 +39,6 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 6)
 @Fork(1)
 public class RehearsalBenchmark {
-  private static final String THREAD = "polyester_4_0";
-
   /** Gaps of the second suture through which the tie is turned, mm: it pulls at all of them. */
   private static final double[] GAPS = {9.5, 9.25, 9, 8.75, 8.5, 8.75, 9, 9.25};
 
@@ -58,24 +54,16 @@ public class RehearsalBenchmark {
   }
 
   private static EarCase ear(double gap_mm) {
-    EarMeasurements open =
-        EarMeasurements.normalAdult()
-            .withHelixMastoidUpper_mm(19)
-            .withHelixMastoidMiddle_mm(20)
-            .withHelixMastoidLower_mm(19)
-            .withAuriculocephalicAngle_deg(36)
-            .withFoldAngleUpper_deg(132)
-            .withFoldAngleMiddle_deg(128);
     Plan plan =
         Plan.of(
             Scoring.usual("scoring"),
-            FoldSuture.square("upper fold", 74, 7, -6, 8, new Tie.Gap(11), THREAD),
-            FoldSuture.square("second fold", 66, 7, -6, 8, new Tie.Gap(gap_mm), THREAD),
-            FoldSuture.square("third fold", 58, 7, -6, 8, new Tie.Gap(10), THREAD),
-            FoldSuture.square("lower fold", 50, 7, -6, 8, new Tie.Gap(11), THREAD),
+            FoldSuture.square("upper fold", 74, 7, -6, 8, new Tie.Gap(11), OpenFold.THREAD),
+            FoldSuture.square("second fold", 66, 7, -6, 8, new Tie.Gap(gap_mm), OpenFold.THREAD),
+            FoldSuture.square("third fold", 58, 7, -6, 8, new Tie.Gap(10), OpenFold.THREAD),
+            FoldSuture.square("lower fold", 50, 7, -6, 8, new Tie.Gap(11), OpenFold.THREAD),
             BowlStrip.usual("bowl strip"),
-            LobuleSuture.usual("lobule", new Tie.Gap(12), THREAD));
-    return new EarCase(open, TissueChoice.standard(), plan, Target.usual());
+            LobuleSuture.usual("lobule", new Tie.Gap(12), OpenFold.THREAD));
+    return OpenFold.with(plan);
   }
 
   /** All steps from the first on the ear as it was meshed, with all measurements. */
@@ -90,7 +78,7 @@ public class RehearsalBenchmark {
 
   /** A quarter of a millimetre at one tie, with all measurements. */
   @Benchmark
-  public StepResult tieTurned() {
+  public StepResult tieTurned() throws BadInputException {
     Optional<StepResult> turned =
         live.turn(ear(GAPS[turns++ % GAPS.length]), RehearsalWatcher.SILENT);
     return turned.orElseThrow(() -> new IllegalStateException("no rest"));

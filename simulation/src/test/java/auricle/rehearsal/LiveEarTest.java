@@ -3,18 +3,21 @@ package auricle.rehearsal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import auricle.anatomy.EarMeasurements;
 import auricle.diagnostics.BadInputException;
 import auricle.material.MaterialTables;
+import auricle.measurement.NamedValue;
+import auricle.plan.BowlStrip;
 import auricle.plan.EarCase;
 import auricle.plan.FoldSuture;
 import auricle.plan.Plan;
 import auricle.plan.Scoring;
-import auricle.plan.Target;
 import auricle.plan.Tie;
-import auricle.plan.TissueChoice;
 import auricle.testing.Check;
+import auricle.testing.OpenFold;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** An ear that is worked on gives what a rehearsal from the start gives. */
 class LiveEarTest {
@@ -24,17 +27,9 @@ class LiveEarTest {
     Plan plan =
         Plan.of(
             Scoring.usual("scoring"),
-            FoldSuture.square("upper", 74, 7, -6, 8, new Tie.Gap(11), "polyester_4_0"),
-            FoldSuture.square("lower", 52, 7, -6, 8, new Tie.Gap(gap_mm), "polyester_4_0"));
-    EarMeasurements open =
-        EarMeasurements.normalAdult()
-            .withHelixMastoidUpper_mm(19)
-            .withHelixMastoidMiddle_mm(20)
-            .withHelixMastoidLower_mm(19)
-            .withAuriculocephalicAngle_deg(36)
-            .withFoldAngleUpper_deg(132)
-            .withFoldAngleMiddle_deg(128);
-    return new EarCase(open, TissueChoice.standard(), plan, Target.usual());
+            FoldSuture.square("upper", 74, 7, -6, 8, new Tie.Gap(11), OpenFold.THREAD),
+            FoldSuture.square("lower", 52, 7, -6, 8, new Tie.Gap(gap_mm), OpenFold.THREAD));
+    return OpenFold.with(plan);
   }
 
   private static RehearsalResult fromTheStart(double gap_mm) throws BadInputException {
@@ -72,5 +67,58 @@ class LiveEarTest {
     assertTrue(turned.outcome().converged());
     // threads tied later keep their lengths; from the start they are tied between other spans
     same(2e-2, again, fromTheStart(9).after());
+  }
+
+  /**
+   * An ear under scoring, a suture tied to a gap, a strip, and another suture tied at a tension.
+   */
+  private static Plan ofAllTies() {
+    return Plan.of(
+        Scoring.usual("scoring"),
+        FoldSuture.square("upper", 74, 7, -6, 8, new Tie.Gap(10.5), OpenFold.THREAD),
+        BowlStrip.usual("strip"),
+        FoldSuture.square("lower", 52, 7, -6, 8, new Tie.Tension(0.4), OpenFold.THREAD));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, depth_fraction, 0.55",
+    "1, scapha_upper_from_fold_mm, 6",
+    "2, width_mm, 5",
+    "3, tension_n, 0.5",
+    "3, concha_upper_from_fold_mm, -5"
+  })
+  void aDoseTurnedAtTheEndIsWhatItIsFromTheStart(int step, String dose, double value)
+      throws BadInputException {
+    EarCase ear = OpenFold.with(ofAllTies());
+    LiveEar live =
+        LiveEar.of(
+            ear, RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);
+    double[] before = figures(live.result().after());
+    EarCase next = ear.withPlan(ofAllTies().withDose(step, dose, value));
+    double[] turned = figures(live.turn(next, RehearsalWatcher.SILENT).orElseThrow());
+    RehearsalResult whole = live.rerun(next, RehearsalWatcher.SILENT);
+    assertTrue(whole.converged());
+    double[] expected = figures(whole.after());
+    double moved = largestDifference(before, expected);
+    double off = largestDifference(turned, expected);
+    assertTrue(moved > 0.2, "the dose does something: " + moved);
+    assertTrue(off < 0.05 * moved, "off by " + off + " of " + moved);
+  }
+
+  @Test
+  void aStepMoreIsNoTurn() throws BadInputException {
+    LiveEar live = live(10);
+    EarCase more = OpenFold.with(ofAllTies());
+    assertTrue(live.turn(more, RehearsalWatcher.SILENT).isEmpty());
+    assertTrue(live.turn(live.ear(), RehearsalWatcher.SILENT).isEmpty());
+  }
+
+  private static double[] figures(StepResult step) {
+    return step.measures().figures().stream().mapToDouble(NamedValue::value).toArray();
+  }
+
+  private static double largestDifference(double[] a, double[] b) {
+    return IntStream.range(0, a.length).mapToDouble(i -> Math.abs(a[i] - b[i])).max().orElse(0);
   }
 }

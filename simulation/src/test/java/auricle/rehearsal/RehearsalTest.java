@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import auricle.anatomy.EarMeasurements;
 import auricle.diagnostics.BadInputException;
 import auricle.plan.BowlStrip;
 import auricle.plan.EarCase;
@@ -12,43 +11,29 @@ import auricle.plan.FoldSuture;
 import auricle.plan.LobuleSuture;
 import auricle.plan.Plan;
 import auricle.plan.Scoring;
-import auricle.plan.Target;
 import auricle.plan.Tie;
-import auricle.plan.TissueChoice;
+import auricle.testing.OpenFold;
 import org.junit.jupiter.api.Test;
 
 /** A whole plan, from an ear to its figures. */
 class RehearsalTest {
-  private static final String THREAD = "polyester_4_0";
-
-  private static EarCase openFold(Plan plan) {
-    EarMeasurements ear =
-        EarMeasurements.normalAdult()
-            .withHelixMastoidUpper_mm(19)
-            .withHelixMastoidMiddle_mm(20)
-            .withHelixMastoidLower_mm(19)
-            .withAuriculocephalicAngle_deg(36)
-            .withFoldAngleUpper_deg(132)
-            .withFoldAngleMiddle_deg(128);
-    return new EarCase(ear, TissueChoice.standard(), plan, Target.usual());
-  }
-
   private static Plan wholePlan() {
     Tie tie = new Tie.Gap(11);
     return Plan.of(
         Scoring.usual("scoring"),
-        FoldSuture.square("upper fold", 74, 7, -6, 8, tie, THREAD),
-        FoldSuture.square("second fold", 66, 7, -6, 8, tie, THREAD),
-        FoldSuture.square("third fold", 58, 7, -6, 8, tie, THREAD),
-        FoldSuture.square("lower fold", 50, 7, -6, 8, tie, THREAD),
+        FoldSuture.square("upper fold", 74, 7, -6, 8, tie, OpenFold.THREAD),
+        FoldSuture.square("second fold", 66, 7, -6, 8, tie, OpenFold.THREAD),
+        FoldSuture.square("third fold", 58, 7, -6, 8, tie, OpenFold.THREAD),
+        FoldSuture.square("lower fold", 50, 7, -6, 8, tie, OpenFold.THREAD),
         BowlStrip.usual("bowl strip"),
-        LobuleSuture.usual("lobule", new Tie.Gap(12), THREAD));
+        LobuleSuture.usual("lobule", new Tie.Gap(12), OpenFold.THREAD));
   }
 
   @Test
   void aWholePlanComesToRestAtEveryStepAndIsMeasured() throws BadInputException {
     RehearsalResult result =
-        Rehearsal.run(openFold(wholePlan()), RehearsalSettings.tied(), RehearsalWatcher.SILENT);
+        Rehearsal.run(
+            OpenFold.with(wholePlan()), RehearsalSettings.tied(), RehearsalWatcher.SILENT);
     result
         .steps()
         .forEach(s -> assertTrue(s.outcome().converged(), s.label() + ": " + s.outcome()));
@@ -63,7 +48,9 @@ class RehearsalTest {
   @Test
   void theSameCaseGivesTheSameBits() throws BadInputException {
     EarCase ear =
-        openFold(Plan.of(FoldSuture.square("fold", 70, 7, -6, 8, new Tie.Tension(0.2), THREAD)));
+        OpenFold.with(
+            Plan.of(
+                FoldSuture.square("fold", 70, 7, -6, 8, new Tie.Tension(0.2), OpenFold.THREAD)));
     RehearsalResult first = Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
     RehearsalResult second = Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
     assertEquals(first.after().measures(), second.after().measures());
@@ -83,7 +70,7 @@ class RehearsalTest {
           }
         };
     RehearsalResult result =
-        Rehearsal.run(openFold(wholePlan()), RehearsalSettings.tied(), impatient);
+        Rehearsal.run(OpenFold.with(wholePlan()), RehearsalSettings.tied(), impatient);
     assertTrue(result.cancelled());
     assertFalse(result.converged());
   }

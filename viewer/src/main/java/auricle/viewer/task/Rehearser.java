@@ -8,7 +8,7 @@ import java.util.Optional;
 public interface Rehearser {
   /**
    * What can be shown of a change at once: the ear before its plan when the ear is new, or the end
-   * of the plan when a tie was turned, followed from where the ear stood.
+   * of the plan when doses were turned, followed from where the ear stood.
    *
    * @return empty if nothing can be had so soon, or it was cancelled
    * @throws CannotRehearse if the ear or plan cannot be worked out, with the reasons

@@ -35,9 +35,7 @@ final class Results {
         r.basis());
   }
 
-  /**
-   * The end of a plan one of whose ties was turned; the steps between are those before the turn.
-   */
+  /** The end of a plan whose doses were turned; the steps between are those before the turn. */
   static Rehearsed turned(EarCase ear, RehearsalResult from, Rehearsed last, StepResult end) {
     Surfaces surfaces = new Surfaces(from.auricle(), from.before().shape());
     List<Moment> steps = new ArrayList<>(last.steps());

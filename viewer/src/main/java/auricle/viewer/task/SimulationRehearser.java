@@ -51,13 +51,17 @@ public final class SimulationRehearser implements Rehearser {
     }
   }
 
-  private Optional<Rehearsed> turned(EarCase ear, RehearsalWatcher watcher) {
+  private Optional<Rehearsed> turned(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
     if (last.isEmpty()) {
       return Optional.empty();
     }
     LiveEar now = live.orElseThrow();
-    return now.turn(ear, watcher)
-        .map(end -> Results.turned(ear, now.result(), last.orElseThrow(), end));
+    try {
+      return now.turn(ear, watcher)
+          .map(end -> Results.turned(ear, now.result(), last.orElseThrow(), end));
+    } catch (BadInputException e) {
+      throw new CannotRehearse(e.findings());
+    }
   }
 
   @Override
