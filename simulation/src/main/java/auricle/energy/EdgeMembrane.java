@@ -3,6 +3,7 @@ package auricle.energy;
 import auricle.material.SectionField;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -31,7 +32,6 @@ public final class EdgeMembrane implements EnergyTerm {
   private final double[] foreseen;
   private final List<ShellLayer> layers;
   private final double[][] parts;
-  private boolean ahead;
 
   /**
    * @param start rest shape at load factor 0
@@ -63,6 +63,7 @@ public final class EdgeMembrane implements EnergyTerm {
     this.directors = directors;
     this.domains = EdgeDomain.all(start, grown, directors.unknowns(), sections);
     this.foreseen = new double[3 * domains.size()];
+    Arrays.fill(foreseen, Double.NaN);
     this.layers = List.copyOf(layers);
     this.parts = new double[layers.size()][9 * domains.size()];
     for (int k = 0; k < parts.length; k++) {
@@ -137,7 +138,7 @@ public final class EdgeMembrane implements EnergyTerm {
     double energy = arcs.energy(domain);
     arcs.gradient(domain, gradient);
     arcs.material(domain, hessian);
-    if (ahead) {
+    if (!Double.isNaN(foreseen[3 * i])) {
       arcs.expect(domain, foreseen, 3 * i);
     }
     arcs.addCurving(domain, hessian);
@@ -145,11 +146,7 @@ public final class EdgeMembrane implements EnergyTerm {
   }
 
   @Override
-  public void foresee(double[] from, double[] to) {
-    EdgeArcs arcs = EdgeArcs.local();
-    for (int i = 0; i < foreseen.length / 3; i++) {
-      arcs.foresee(domains.get(i), from, to, directors, foreseen, 3 * i);
-    }
-    ahead = true;
+  public void foresee(int i, double[] from, double[] to) {
+    EdgeArcs.local().foresee(domains.get(i), from, to, directors, foreseen, 3 * i);
   }
 }

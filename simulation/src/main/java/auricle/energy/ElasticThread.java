@@ -216,7 +216,7 @@ public final class ElasticThread implements EnergyTerm {
 
   /** Tension T(from) + T' ∂L (to − from), never below zero. */
   @Override
-  public void foresee(double[] from, double[] to) {
+  public void foresee(int i, double[] from, double[] to) {
     double[][] p = points.positions(from);
     double[][] q = points.positions(to);
     double longer = 0;

@@ -10,7 +10,8 @@ package auricle.energy;
  * square, row by row, both triangles filled, entry (r, c) at {@code r * stencilLength + c}. A term
  * overwrites them, so the caller need not clear them.
  *
- * <p>An evaluation may not change the term: the same u always gives the same bits.
+ * <p>An evaluation may not change the term: the same u always gives the same bits, whichever of
+ * several threads asks.
  */
 public interface EnergyTerm {
   /** What the term is, for tables and messages: "shell", "thread 2", "head contact". */
@@ -74,12 +75,13 @@ public interface EnergyTerm {
    * from one place to another: a term may take the forces that its linearisation at the first
    * expects at the second, and let its Hessian turn those instead of the forces that are there, up
    * to the next call. Both agree where the step was short; value and gradient are always those that
-   * are there.
+   * are there. Several threads may ask at once, each for other contributions.
    *
+   * @param i contribution
    * @param from unknowns at the last linearisation
    * @param to unknowns at the next one, in the frames of the first
    */
-  default void foresee(double[] from, double[] to) {}
+  default void foresee(int i, double[] from, double[] to) {}
 
   /**
    * Sets the load factor λ (0 at the start of a load step's path, 1 at its end) for all evaluations

@@ -96,8 +96,8 @@ public final class ScaledTerm implements EnergyTerm {
   }
 
   @Override
-  public void foresee(double[] from, double[] to) {
-    term.foresee(from, to);
+  public void foresee(int i, double[] from, double[] to) {
+    term.foresee(i, from, to);
   }
 
   @Override

@@ -2,24 +2,32 @@ package auricle.equilibrium;
 
 import auricle.energy.EnergyTerm;
 import auricle.numerics.CliquePattern;
+import auricle.numerics.Workers;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Sums terms over all unknowns, supported ones included, and the Hessian over the free ones. The
- * order of summation is fixed; no evaluation allocates.
+ * {@link Workers} present share the unknowns; every sum is made by one of them in the order of the
+ * contributions, so that it has the same bits whatever their number. No evaluation allocates
+ * anything that grows with the body.
  */
 final class Assembly {
+  /** Contributions below which a share is not worth another thread. */
+  private static final int WORTH_SHARING = 400;
+
   private final List<EnergyTerm> terms;
   private final Supports supports;
   private final double[] gradient;
   private final double[] size;
   private final int[] versions;
   private final int[][][] stencils;
+  private final List<AssemblyShare> shares = new ArrayList<>();
   private CliquePattern pattern;
-  private double[] localGradient = new double[0];
-  private double[] localHessian = new double[0];
+  private double[] energies = new double[0];
   private double energySize;
 
   Assembly(List<? extends EnergyTerm> terms, Supports supports) {
@@ -57,9 +65,11 @@ final class Assembly {
 
   /** Lets terms foresee their forces after a step. */
   void foresee(double[] from, double[] to) {
-    for (EnergyTerm term : terms) {
-      term.foresee(from, to);
-    }
+    side((share, worker) -> shares.get(share).foresee(from, to));
+  }
+
+  private void side(Workers.Work work) {
+    (shares.size() > 1 ? Workers.present() : Workers.ALONE).run(shares.size(), work);
   }
 
   /** Lets terms look for their partners, and makes a new pattern if stencils have changed. */
@@ -75,44 +85,62 @@ final class Assembly {
   }
 
   private CliquePattern build() {
-    int longest = 0;
-    int[][][] cliques = new int[versions.length][][];
     for (int t = 0; t < versions.length; t++) {
       EnergyTerm term = terms.get(t);
       versions[t] = term.stencilVersion();
       stencils[t] = new int[term.count()][];
-      cliques[t] = new int[term.count()][];
-      for (int i = 0; i < stencils[t].length; i++) {
-        stencils[t][i] = term.stencil(i);
-        cliques[t][i] = Arrays.stream(stencils[t][i]).map(supports::freeNumber).toArray();
-        longest = Math.max(longest, stencils[t][i].length);
-      }
+      Arrays.setAll(stencils[t], term::stencil);
     }
-    localGradient = new double[longest];
-    localHessian = new double[longest * longest];
-    return new CliquePattern(
-        supports.freeCount(), Arrays.stream(cliques).flatMap(Arrays::stream).toArray(int[][]::new));
+    int[][] all = Arrays.stream(stencils).flatMap(Arrays::stream).toArray(int[][]::new);
+    int[][] cliques = Arrays.stream(all).map(this::free).toArray(int[][]::new);
+    CliquePattern made = new CliquePattern(supports.freeCount(), cliques);
+    energies = new double[all.length];
+    share(all, made);
+    return made;
+  }
+
+  private int[] free(int[] stencil) {
+    return Arrays.stream(stencil).map(supports::freeNumber).toArray();
+  }
+
+  private void share(int[][] all, CliquePattern made) {
+    int count = Math.min(Workers.present().threads(), 1 + all.length / WORTH_SHARING);
+    int[] owner = UnknownShares.of(supports.size(), all, count);
+    int[] ownerOfFree = new int[supports.freeCount()];
+    Arrays.setAll(ownerOfFree, i -> owner[supports.unknown(i)]);
+    shares.clear();
+    for (int share = 0; share < count; share++) {
+      int of = share;
+      int[] touching =
+          IntStream.range(0, all.length).filter(k -> touches(all[k], owner, of)).toArray();
+      shares.add(
+          new AssemblyShare(
+              terms, stencils, made.share(touching, ownerOfFree, share), owner, share));
+    }
+  }
+
+  /** Contributions that touch nothing at all belong to the first share. */
+  private static boolean touches(int[] stencil, int[] owner, int share) {
+    return stencil.length == 0
+        ? share == 0
+        : Arrays.stream(stencil).anyMatch(i -> owner[i] == share);
   }
 
   double value(double[] u) {
-    double sum = 0;
-    for (int t = 0; t < versions.length; t++) {
-      EnergyTerm term = terms.get(t);
-      for (int i = 0; i < stencils[t].length; i++) {
-        sum += term.value(i, u);
-      }
-    }
-    return sum;
+    return value(u, false);
   }
 
   /** Energy of the terms that count from the present frames. */
   double valueFromFrames(double[] u) {
+    return terms.stream().anyMatch(EnergyTerm::countsFromFrames) ? value(u, true) : 0;
+  }
+
+  private double value(double[] u, boolean fromFramesAlone) {
+    Arrays.fill(energies, 0);
+    side((share, worker) -> shares.get(share).values(u, fromFramesAlone, energies));
     double sum = 0;
-    for (int t = 0; t < versions.length; t++) {
-      EnergyTerm term = terms.get(t);
-      for (int i = 0; term.countsFromFrames() && i < stencils[t].length; i++) {
-        sum += term.value(i, u);
-      }
+    for (double energy : energies) {
+      sum += energy;
     }
     return sum;
   }
@@ -125,27 +153,12 @@ final class Assembly {
   double derivatives(double[] u, double @Nullable [] hessian) {
     Arrays.fill(gradient, 0);
     Arrays.fill(size, 0);
+    side((share, worker) -> shares.get(share).derivatives(u, gradient, size, hessian, energies));
     energySize = 0;
     double sum = 0;
-    int clique = 0;
-    for (int t = 0; t < versions.length; t++) {
-      EnergyTerm term = terms.get(t);
-      for (int i = 0; i < stencils[t].length; i++) {
-        int[] stencil = stencils[t][i];
-        double energy =
-            hessian == null
-                ? term.gradient(i, u, localGradient)
-                : term.derivatives(i, u, localGradient, localHessian);
-        sum += energy;
-        energySize += Math.abs(energy);
-        for (int a = 0; a < stencil.length; a++) {
-          gradient[stencil[a]] += localGradient[a];
-          size[stencil[a]] += Math.abs(localGradient[a]);
-        }
-        if (hessian != null) {
-          pattern.add(clique++, localHessian, stencil.length, hessian);
-        }
-      }
+    for (double energy : energies) {
+      sum += energy;
+      energySize += Math.abs(energy);
     }
     return sum;
   }

@@ -2,6 +2,7 @@ package auricle.healing;
 
 import auricle.healing.Bands.Band;
 import auricle.measurement.NamedValue;
+import auricle.numerics.Workers;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -50,7 +51,10 @@ public final class TissueBands {
       List<Future<Timeline>> running = new ArrayList<>();
       for (int i = 0; i < samples; i++) {
         int number = i;
-        Callable<Timeline> task = () -> sample.follow(number);
+        Callable<Timeline> task =
+            threads == 1
+                ? () -> sample.follow(number)
+                : () -> Workers.ALONE.within(() -> sample.follow(number));
         running.add(pool.submit(task));
       }
       return gather(running, seed, done);

@@ -3,7 +3,8 @@ package auricle.numerics;
 import java.util.Arrays;
 
 /**
- * The pattern of a sum of dense little matrices, and where each of their entries goes.
+ * The pattern of a sum of dense little matrices, and where each of their entries goes, all together
+ * or share by share.
  *
  * <p>Clique i is a list of unknowns; places that are eliminated are -1. Its local entries are
  * numbered row by row over the lower triangle, (a, b) with b ≤ a at a (a + 1) / 2 + b.
@@ -121,23 +122,29 @@ public final class CliquePattern {
   }
 
   /**
-   * Adds a dense symmetric matrix to the sum.
+   * The cliques that touch a share of the unknowns, with their entries in columns of that share.
    *
-   * @param clique which one
-   * @param dense m × m, row by row
-   * @param m its order
-   * @param values of a matrix on {@link #pattern()}
+   * @param cliques for each share ascending; every clique with an unknown of a share is in it
+   * @param owner the share that column j belongs to
+   * @param share which
    */
-  public void add(int clique, double[] dense, int m, double[] values) {
-    int s = offset[clique];
-    for (int a = 0; a < m; a++) {
-      int row = a * m;
-      for (int b = 0; b <= a; b++) {
-        int slot = slots[s++];
-        if (slot >= 0) {
-          values[slot] += dense[row + b];
-        }
+  public CliqueShare share(int[] cliques, int[] owner, int share) {
+    int[] from = new int[cliques.length + 1];
+    for (int k = 0; k < cliques.length; k++) {
+      from[k + 1] = from[k] + offset[cliques[k] + 1] - offset[cliques[k]];
+    }
+    boolean[] mine = new boolean[pattern.entryCount()];
+    for (int j = 0; j < pattern.size(); j++) {
+      int end = pattern.columnStart()[j + 1];
+      Arrays.fill(mine, pattern.columnStart()[j], end, owner[j] == share);
+    }
+    int[] of = new int[from[cliques.length]];
+    for (int k = 0; k < cliques.length; k++) {
+      for (int p = 0; p < from[k + 1] - from[k]; p++) {
+        int slot = slots[offset[cliques[k]] + p];
+        of[from[k] + p] = slot >= 0 && mine[slot] ? slot : -1;
       }
     }
+    return new CliqueShare(cliques, from, of);
   }
 }

@@ -71,8 +71,8 @@ final class RenewableTerm implements EnergyTerm {
   }
 
   @Override
-  public void foresee(double[] from, double[] to) {
-    term.foresee(from, to);
+  public void foresee(int i, double[] from, double[] to) {
+    term.foresee(i, from, to);
   }
 
   @Override

@@ -7,6 +7,7 @@ import auricle.diagnostics.BadInputException;
 import auricle.material.MaterialTables;
 import auricle.measurement.NamedValue;
 import auricle.plan.BowlStrip;
+import auricle.numerics.Workers;
 import auricle.plan.EarCase;
 import auricle.plan.FoldSuture;
 import auricle.plan.Plan;
@@ -120,5 +121,17 @@ class LiveEarTest {
 
   private static double largestDifference(double[] a, double[] b) {
     return IntStream.range(0, a.length).mapToDouble(i -> Math.abs(a[i] - b[i])).max().orElse(0);
+  }
+
+  @Test
+  void anyNumberOfThreadsGivesTheSameBits() throws Exception {
+    RehearsalResult alone = Workers.ALONE.within(() -> fromTheStart(10));
+    for (int threads : new int[] {2, 4}) {
+      RehearsalResult together = Workers.of(threads).within(() -> fromTheStart(10));
+      for (int i = 0; i < alone.steps().size(); i++) {
+        assertEquals(alone.steps().get(i).measures(), together.steps().get(i).measures());
+        assertEquals(alone.steps().get(i).outcome(), together.steps().get(i).outcome());
+      }
+    }
   }
 }
