@@ -12,9 +12,9 @@ import java.util.List;
  * The sum of all energy terms as a function of the free unknowns, at one load factor λ.
  *
  * <p>Supported unknowns are eliminated. All unknowns, supported ones included, are in {@link
- * #unknowns()}; the frames belong to them. Sums run in a fixed order, whatever the number of threads, so
- * the same point always gives the same bits, and an evaluation allocates nothing that grows with
- * the body.
+ * #unknowns()}; the frames belong to them. Sums run in a fixed order, whatever the number of
+ * threads, so the same point always gives the same bits, and an evaluation allocates nothing that
+ * grows with the body.
  */
 public final class TotalEnergy implements SmoothFunction {
   /** A step may tilt a director by no more than about 45°. */

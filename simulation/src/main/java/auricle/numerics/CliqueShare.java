@@ -1,6 +1,8 @@
 package auricle.numerics;
 
-/** The cliques of a pattern that touch a share of the unknowns, and their entries that are in it. */
+/**
+ * The cliques of a pattern that touch a share of the unknowns, and their entries that are in it.
+ */
 public final class CliqueShare {
   private final int[] cliques;
   private final int[] offset;

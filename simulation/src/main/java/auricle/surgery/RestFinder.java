@@ -26,6 +26,9 @@ final class RestFinder {
   /** Iterations within which the stiffness has to be positive definite again. */
   private static final int OVERSHOOT = 3;
 
+  /** The same while every step lowers the energy: a far start takes its turns one by one. */
+  private static final int DESCENT = 6;
+
   private static final double SHORTEST = 1 / 8.0;
 
   /** Iterations of one change, all attempts together, after which it is given up. */
@@ -134,7 +137,7 @@ final class RestFinder {
 
   /** A start that overshoots may be unstable, but the iteration has to come back soon. */
   private static boolean hopeful(NewtonIteration n) {
-    return n.negativePivots() == 0 || n.iteration() < OVERSHOOT;
+    return n.negativePivots() == 0 || n.iteration() < (n.accepted() ? DESCENT : OVERSHOOT);
   }
 
   private Settled gradually(Change change, double from, Solving solving, Counting counting) {
