@@ -59,7 +59,12 @@ public record Rehearsed(
     return new Rehearsed(ear, Reach.YEAR, map, steps, after, spread, reactions, cautions, basis);
   }
 
-  /** Whether a moment is of this plan, not of the one before a tie was turned. */
+  /** Whether every step is of this plan. */
+  public boolean whole() {
+    return reach == Reach.STEPS || reach == Reach.YEAR;
+  }
+
+  /** Whether a moment is of this plan, not of the one before doses were turned. */
   public boolean current(Moment moment) {
     return reach != Reach.END || moment.equals(tied()) || moment.equals(before());
   }

@@ -11,13 +11,16 @@ final class EarForm extends SidePane {
   private final EarSheet sheet;
   private final Map<EarMeasure, FieldRow> rows = new EnumMap<>(EarMeasure.class);
   private final VBox whole = new VBox(4);
+  private final SideForm side;
   private final TissueForm tissue;
 
   EarForm(EarSheet sheet) {
     super("ear-form");
     this.sheet = sheet;
     getStyleClass().add("form");
+    side = new SideForm(sheet);
     tissue = new TissueForm(sheet);
+    getChildren().add(side);
     getChildren()
         .add(
             Texts.paragraph(
@@ -47,6 +50,7 @@ final class EarForm extends SidePane {
     whole
         .getChildren()
         .setAll(sheet.findings().stream().map(w -> Texts.paragraph(w, "finding")).toList());
+    side.fill();
     tissue.fill();
   }
 }

@@ -1,5 +1,6 @@
 package auricle.viewer.viewmodel;
 
+import auricle.anatomy.Side;
 import auricle.diagnostics.Finding;
 import auricle.plan.EarCase;
 import auricle.plan.EarMeasure;
@@ -49,6 +50,31 @@ public final class EarSheet {
                 told.invalidated(o);
               }
             });
+  }
+
+  /** Whether the scenario has both ears. */
+  public boolean pair() {
+    return desk.document().get().pair();
+  }
+
+  /** The side of the ear that is shown. */
+  public Side side() {
+    return ear().ear().side();
+  }
+
+  /** One ear changes its side; of a pair the ear of that side is shown. */
+  public void side(Side side) {
+    desk.edit(d -> d.pair() ? d.showing(side) : d.onSide(side), "");
+  }
+
+  /** Adds the other ear as a mirror image, plan and all, and shows it. */
+  public void addOther() {
+    desk.edit(Document::withOther, "");
+  }
+
+  /** Takes the ear that is shown out of a pair. */
+  public void removeShown() {
+    desk.edit(Document::withoutShown, "");
   }
 
   /** Gives the ear another measurement; turns of the same one are undone together. */

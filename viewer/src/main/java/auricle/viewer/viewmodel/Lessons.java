@@ -45,6 +45,10 @@ public final class Lessons {
   private final Files files;
   private final Showing showing;
   private final Consumer<ClinicalView> view;
+
+  /** Whether the page's moment has still to be shown. */
+  private boolean pending;
+
   private final LessonReader reader = new LessonReader();
   private final ReadOnlyObjectWrapper<Optional<At>> at =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -55,7 +59,7 @@ public final class Lessons {
     this.showing = showing;
     this.view = view;
     files.whenLaid(this::leave);
-    showing.result().addListener((o, was, now) -> show());
+    showing.result().addListener((o, was, now) -> moment());
   }
 
   /** Where the lesson stands; empty if none is given. */
@@ -125,11 +129,16 @@ public final class Lessons {
 
   /** Shows what the page is about, unless its question holds that back. */
   private void show() {
-    at.get().ifPresent(this::show);
+    at.get()
+        .ifPresent(
+            a -> {
+              look(a.current());
+              pending = true;
+              moment();
+            });
   }
 
-  private void show(At a) {
-    Lesson.Page page = a.current();
+  private void look(Lesson.Page page) {
     java.util.Arrays.stream(ClinicalView.values())
         .filter(v -> v.label().toLowerCase(Locale.ROOT).equals(page.view()))
         .findFirst()
@@ -137,25 +146,34 @@ public final class Lessons {
     if (!page.colours().isEmpty()) {
       showing.paint().set(paint(page.colours()));
     }
-    if (!a.waits() && !page.show().isEmpty()) {
-      index(page.show()).ifPresent(showing::show);
-    }
+  }
+
+  /** Shows the page's moment until it is there; after that the user goes where they like. */
+  private void moment() {
+    at.get()
+        .filter(a -> pending && !a.waits() && !a.current().show().isEmpty())
+        .flatMap(a -> index(a.current().show()))
+        .ifPresent(
+            i -> {
+              showing.show(i);
+              pending = !showing.result().get().map(Rehearsed::whole).orElse(false);
+            });
   }
 
   private static Paint paint(String word) {
     return word.equals("change") ? Paint.STEP_CHANGE : Paint.valueOf(word.toUpperCase(Locale.ROOT));
   }
 
-  private OptionalInt index(String words) {
+  private Optional<Integer> index(String words) {
     List<Moment> course = showing.result().get().map(Rehearsed::course).orElse(List.of());
     if (words.equals("tied")) {
-      return OptionalInt.of(showing.result().get().map(r -> r.steps().size() - 1).orElse(0));
+      return Optional.of(showing.result().get().map(r -> r.steps().size() - 1).orElse(0));
     }
     for (int i = 0; i < course.size(); i++) {
       if (course.get(i).label().equals(words)) {
-        return OptionalInt.of(i);
+        return Optional.of(i);
       }
     }
-    return OptionalInt.empty();
+    return Optional.empty();
   }
 }

@@ -48,7 +48,7 @@ final class Pass {
   /** Works out what is not known yet. */
   void run(Optional<Rehearsed> known, BooleanSupplier overtaken) {
     try {
-      Optional<Rehearsed> steps = known.filter(r -> extra.isPresent() && wholePlan(r));
+      Optional<Rehearsed> steps = known.filter(r -> extra.isPresent() && r.whole());
       if (steps.isEmpty()) {
         steps = plan(overtaken);
       }
@@ -60,10 +60,6 @@ final class Pass {
     } catch (RuntimeException e) {
       tell.accept(ear, Work.broken("The program made an error of its own: " + e + "."));
     }
-  }
-
-  private static boolean wholePlan(Rehearsed r) {
-    return r.reach() == Reach.STEPS || r.reach() == Reach.YEAR;
   }
 
   private Optional<Rehearsed> plan(BooleanSupplier overtaken) throws CannotRehearse {

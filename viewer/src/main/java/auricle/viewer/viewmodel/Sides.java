@@ -39,7 +39,7 @@ public record Sides(Optional<Moment> right, Optional<Moment> left, String words,
   public static Sides of(Rehearsed shown, Moment now, Optional<Rehearsed> other, boolean pair) {
     boolean isLeft = shown.ear().ear().side() == Side.LEFT;
     Optional<Moment> beside =
-        pair ? other.map(r -> same(r, shown, now)) : Optional.of(shown.before());
+        pair ? other.flatMap(r -> same(r, shown, now)) : Optional.of(shown.before());
     String mine = (isLeft ? "Left ear: " : "Right ear: ") + now.label() + ". ";
     String theirs =
         pair
@@ -53,16 +53,30 @@ public record Sides(Optional<Moment> right, Optional<Moment> left, String words,
         most);
   }
 
-  /** The moment of the other ear that goes with one of this: before, at its end, or as late. */
-  private static Moment same(Rehearsed other, Rehearsed shown, Moment now) {
-    if (now.equals(shown.before())) {
-      return other.before();
+  /**
+   * The moment of the other ear that goes with one of this: before, after the step of the same name
+   * or else of the same number, at its end, or as late; none while that is not worked out.
+   */
+  private static Optional<Moment> same(Rehearsed other, Rehearsed shown, Moment now) {
+    if (now.healed()) {
+      return other.times().stream()
+          .min(Comparator.comparingDouble(m -> Math.abs(m.days() - now.days())));
     }
-    return now.healed()
-        ? other.times().stream()
-            .min(Comparator.comparingDouble(m -> Math.abs(m.days() - now.days())))
-            .orElse(other.tied())
-        : other.tied();
+    if (now.equals(shown.before())) {
+      return Optional.of(other.before());
+    }
+    if (other.reach() == Rehearsed.Reach.BEFORE) {
+      return Optional.empty();
+    }
+    return Optional.of(now.equals(shown.tied()) ? other.tied() : step(other, shown, now));
+  }
+
+  private static Moment step(Rehearsed other, Rehearsed shown, Moment now) {
+    int number = Math.min(shown.steps().indexOf(now), other.steps().size() - 1);
+    return other.steps().stream()
+        .filter(m -> m.label().equals(now.label()))
+        .findFirst()
+        .orElse(other.steps().get(number));
   }
 
   /** The levels, upper first. */

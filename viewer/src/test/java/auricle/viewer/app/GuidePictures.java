@@ -8,7 +8,6 @@ import auricle.viewer.view.Workbench;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.Models;
 import auricle.viewer.viewmodel.Paint;
-import auricle.viewer.viewmodel.Solving;
 import auricle.viewer.viewmodel.StandInRehearser;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,7 +26,6 @@ import javafx.stage.Stage;
  */
 public final class GuidePictures extends Application {
   private static final long LONGEST_S = 240;
-  private static final int BAND_SAMPLES = 5;
 
   private Optional<Window> window = Optional.empty();
   private Path folder = Path.of(".");
@@ -81,7 +79,6 @@ public final class GuidePictures extends Application {
       shot("14-ear-measured", this::measured);
       shot("15-target", () -> tab("Target", ClinicalView.THREE_QUARTER));
       shot("16-reactions", this::reactions);
-      shot("17-band", () -> band(m));
       shot("18-both-ears", this::pair);
       Platform.runLater(Platform::exit);
     } catch (InterruptedException | IOException e) {
@@ -151,11 +148,6 @@ public final class GuidePictures extends Application {
     bench().openTab("Plan");
     bench().openTab("Reactions");
     press("#work-reactions");
-  }
-
-  private void band(Models m) {
-    bench().openTab("Course");
-    m.solving().ask(new Solving.Extra.Spread(BAND_SAMPLES));
   }
 
   private void pair() {

@@ -244,6 +244,71 @@ class WindowTest {
   }
 
   @Test
+  void aScenarioIsDraggedOntoTheWindow(FxRobot robot) throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("dragged.yaml"), WorkedScenarios.text("lobule_unmasked.yaml"));
+    DraggedFiles dragged = new DraggedFiles(file);
+    robot.interact(() -> dragged.dropOn(window.bench().getScene()));
+    assertEquals(Optional.of(file), window.files().file().get());
+    assertTrue(models.desk().document().get().title().contains("lobule"));
+  }
+
+  @Test
+  void aBadFileDraggedOntoTheWindowIsToldInSentencesAndTheDeskStays(FxRobot robot)
+      throws Exception {
+    Path file =
+        Files.writeString(
+            folder.resolve("dragged_bad.yaml"), "format: auricle-scenario/1\nere: 1\n");
+    String before = models.desk().document().get().title();
+    DraggedFiles dragged = new DraggedFiles(file);
+    robot.interact(() -> dragged.dropOn(window.bench().getScene()));
+    WaitForAsyncUtils.waitForFxEvents();
+    assertEquals(before, models.desk().document().get().title());
+    assertTrue(robot.lookup("#messages").query().isVisible());
+    assertTrue(window.files().messages().get(0).contains("dragged_bad.yaml"));
+    assertTrue(window.files().messages().toString().contains("line 2"));
+    picture(robot, "bad-file-dragged");
+  }
+
+  @Test
+  void aLessonIsDraggedOntoTheWindow(FxRobot robot) throws Exception {
+    Files.writeString(
+        folder.resolve("plain.yaml"), WorkedScenarios.text("lobule_unmasked.yaml"));
+    Path file =
+        Files.writeString(
+            folder.resolve("lesson.yaml"),
+            """
+            format: auricle-lesson/1
+            title: A lesson of one page
+            scenario: plain.yaml
+            pages:
+              - show: before
+                view: front
+                text: Look at the lobule.
+            """);
+    DraggedFiles dragged = new DraggedFiles(file);
+    robot.interact(() -> dragged.dropOn(window.bench().getScene()));
+    assertEquals("Lessons", window.bench().openTab());
+    assertTrue(robot.lookup("#lesson-end").tryQuery().isPresent());
+  }
+
+  @Test
+  void theOtherEarIsAddedAndTakenOutOnTheScreen(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    robot.interact(() -> window.bench().openTab("Ear"));
+    robot.clickOn("#side-left");
+    assertTrue(models.desk().document().get().left());
+    robot.clickOn("#other-ear");
+    assertEquals(2, models.desk().document().get().scenario().ears().size());
+    wait(() -> state(robot).contains("At rest"));
+    picture(robot, "ear-of-a-pair");
+    robot.clickOn("#other-ear");
+    assertEquals(1, models.desk().document().get().scenario().ears().size());
+    assertTrue(models.desk().document().get().left());
+  }
+
+  @Test
   void unsavedWorkIsThereAgainAfterAKill(FxRobot robot) throws Exception {
     robot.interact(() -> models.steps().enable(0, false));
     robot.interact(() -> window.files().keep());

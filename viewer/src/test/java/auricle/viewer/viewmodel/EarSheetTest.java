@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.EarMeasurements;
 import auricle.anatomy.Side;
+import auricle.diagnostics.BadInputException;
 import auricle.plan.EarCase;
 import auricle.plan.EarMeasure;
 import auricle.plan.Plan;
@@ -13,6 +14,8 @@ import auricle.plan.PressTest;
 import auricle.plan.Target;
 import auricle.plan.TissueChoice;
 import auricle.scenario.Scenario;
+import auricle.scenario.ScenarioReader;
+import auricle.scenario.ScenarioWriter;
 import auricle.viewer.task.Rehearsed;
 import java.util.List;
 import java.util.Map;
@@ -130,5 +133,69 @@ class EarSheetTest {
       assertTrue(other.settle(20_000));
       assertEquals(Side.LEFT, other.result().get().orElseThrow().ear().ear().side());
     }
+  }
+
+  @Test
+  void theSideOfAnEarIsChangedAndUndone() {
+    assertEquals(Side.RIGHT, sheet.side());
+    sheet.side(Side.LEFT);
+    assertEquals(Side.LEFT, sheet.side());
+    assertEquals(1, desk.document().get().scenario().ears().size());
+    desk.undo();
+    assertEquals(Side.RIGHT, sheet.side());
+  }
+
+  @Test
+  void aSecondEarIsTheMirrorImageUntilItIsChanged() {
+    sheet.addOther();
+    assertTrue(sheet.pair());
+    assertEquals(Side.LEFT, sheet.side());
+    assertEquals(ear().plan(), sheet.ear().plan());
+    sheet.measure(EarMeasure.HEIGHT, 58);
+    sheet.endTurn();
+    sheet.side(Side.RIGHT);
+    assertEquals(ear(), sheet.ear());
+    sheet.removeShown();
+    assertFalse(sheet.pair());
+    assertEquals(58, sheet.ear().ear().height_mm());
+    for (int i = 0; i < 4; i++) {
+      desk.undo();
+    }
+    assertFalse(sheet.pair());
+    assertEquals(ear(), sheet.ear());
+  }
+
+  @Test
+  void twoEarsSetOnTheScreenAreInTheFile() throws BadInputException {
+    sheet.side(Side.LEFT);
+    sheet.addOther();
+    Scenario now = desk.document().get().scenario();
+    assertEquals(Side.RIGHT, now.ears().get(0).side());
+    assertEquals(
+        now, ScenarioReader.shipped().read("pair", ScenarioWriter.text(now)).scenario());
+  }
+
+  @Test
+  void bothEarsAreShownAtTheSameMoment() throws InterruptedException {
+    assertTrue(solving.settle(20_000));
+    Rehearsed r = solving.result().get().orElseThrow();
+    for (int i = 0; i < r.course().size(); i++) {
+      Sides sides = Sides.of(r, r.course().get(i), Optional.of(r), true);
+      assertEquals(Optional.of(r.course().get(i)), sides.left(), r.course().get(i).label());
+    }
+    Rehearsed early =
+        new Rehearsed(
+            r.ear(),
+            Rehearsed.Reach.BEFORE,
+            r.map(),
+            r.steps().subList(0, 1),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+    Sides waiting = Sides.of(r, r.tied(), Optional.of(early), true);
+    assertTrue(waiting.left().isEmpty());
+    assertTrue(waiting.words().contains("worked out"));
   }
 }

@@ -17,6 +17,7 @@ import auricle.viewer.store.Recovery;
 import auricle.viewer.store.Settings;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -71,5 +72,29 @@ class LessonsTest {
     String first = lessons.at().get().orElseThrow().lesson().title();
     lessons.begin("lobule");
     assertNotEquals(first, lessons.at().get().orElseThrow().lesson().title());
+  }
+
+  @Test
+  void aNewResultWithinAPageLeavesTheViewToTheUser(@TempDir Path folder) throws Exception {
+    Desk desk = new Desk(Document.of(PLAIN));
+    Files files =
+        new Files(desk, new Settings(folder), new Recovery(folder), ScenarioReader.shipped());
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      AtomicInteger views = new AtomicInteger();
+      Showing shown = new Showing(solving.result());
+      Lessons lessons = new Lessons(files, shown, v -> views.incrementAndGet());
+      lessons.begin("lobule");
+      assertTrue(solving.settle(20_000));
+      int atFirst = views.get();
+      shown.show(0);
+      shown.paint().set(Paint.STRESS);
+      solving.again(desk.document().get().ear());
+      assertTrue(solving.settle(20_000));
+      assertEquals(atFirst, views.get());
+      assertEquals(0, shown.index());
+      assertEquals(Paint.STRESS, shown.paint().get());
+      lessons.turn(1);
+      assertEquals(atFirst + 1, views.get());
+    }
   }
 }
