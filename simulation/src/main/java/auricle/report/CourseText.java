@@ -10,15 +10,6 @@ import java.util.List;
 
 /** The time after the operation at the terminal: a column a time, and what is lost by the last. */
 final class CourseText {
-  private static final List<Figure> FIGURES =
-      List.of(
-          Figure.HELIX_MASTOID_UPPER,
-          Figure.HELIX_MASTOID_MIDDLE,
-          Figure.HELIX_MASTOID_LOWER,
-          Figure.LOBULE_MASTOID,
-          Figure.FOLD_ANGLE_UPPER,
-          Figure.FOLD_ANGLE_MIDDLE);
-
   private CourseText() {}
 
   /** The lines. */
@@ -45,7 +36,7 @@ final class CourseText {
     moments.forEach(m -> head.add(m.label()));
     head.add("lost");
     table.row(head.toArray(String[]::new));
-    for (Figure figure : FIGURES) {
+    for (Figure figure : LevelFigures.COURSE) {
       List<String> row = new ArrayList<>(List.of(figure.label() + ", " + figure.unit()));
       moments.forEach(m -> row.add(TextTable.number(figure.of(m.measures()), 1)));
       row.add(lost(timeline.last(), figure));

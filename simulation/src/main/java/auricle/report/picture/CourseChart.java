@@ -11,15 +11,6 @@ import java.util.Map;
 
 /** What becomes of the correction over the year: distances and fold angles over time. */
 public final class CourseChart {
-  private static final List<Figure> FIGURES =
-      List.of(
-          Figure.HELIX_MASTOID_UPPER,
-          Figure.HELIX_MASTOID_MIDDLE,
-          Figure.HELIX_MASTOID_LOWER,
-          Figure.LOBULE_MASTOID,
-          Figure.FOLD_ANGLE_UPPER,
-          Figure.FOLD_ANGLE_MIDDLE);
-
   private static final double PANEL = 91;
   private static final double ROW = 79;
 
@@ -36,10 +27,10 @@ public final class CourseChart {
     Page page = Sheet.of("Over the year after the operation", story.caption(), Sheet.HEIGHT);
     legend(page, samples);
     Map<Figure, Range> targets = targets(story.target());
-    for (int i = 0; i < FIGURES.size(); i++) {
+    for (int i = 0; i < LevelFigures.COURSE.size(); i++) {
       double left = Sheet.MARGIN + (i % 3) * PANEL;
       double top = Sheet.TOP + (i / 3) * ROW;
-      Figure figure = FIGURES.get(i);
+      Figure figure = LevelFigures.COURSE.get(i);
       Range target = targets.get(figure);
       new CoursePanel(page, figure, story, points, left + 9, top, PANEL - 14, ROW - 22)
           .draw(target);

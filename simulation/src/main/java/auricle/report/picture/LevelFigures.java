@@ -3,6 +3,7 @@ package auricle.report.picture;
 import auricle.anatomy.Level;
 import auricle.measurement.Figure;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /** Which figures belong to which level. */
@@ -15,6 +16,16 @@ public final class LevelFigures {
                   Level.MIDDLE, Figure.HELIX_MASTOID_MIDDLE,
                   Level.LOWER, Figure.HELIX_MASTOID_LOWER,
                   Level.LOBULE, Figure.LOBULE_MASTOID)));
+
+  /** What is followed over the year after the operation, in order. */
+  public static final List<Figure> COURSE =
+      List.of(
+          Figure.HELIX_MASTOID_UPPER,
+          Figure.HELIX_MASTOID_MIDDLE,
+          Figure.HELIX_MASTOID_LOWER,
+          Figure.LOBULE_MASTOID,
+          Figure.FOLD_ANGLE_UPPER,
+          Figure.FOLD_ANGLE_MIDDLE);
 
   private LevelFigures() {}
 

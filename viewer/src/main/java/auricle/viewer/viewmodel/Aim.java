@@ -1,6 +1,7 @@
 package auricle.viewer.viewmodel;
 
 import auricle.anatomy.Level;
+import auricle.measurement.Figure;
 import auricle.plan.Range;
 import auricle.plan.Target;
 import java.util.EnumMap;
@@ -9,40 +10,43 @@ import java.util.Map;
 /** One range of a target balance: its name, unit, place in files, and how it is changed. */
 public enum Aim {
   /** Distance of the rim from the head at the upper level. */
-  UPPER("Helix to mastoid, upper", "mm", Target.key(Level.UPPER)),
+  UPPER(Figure.HELIX_MASTOID_UPPER),
   /** The same at the middle level. */
-  MIDDLE("Helix to mastoid, middle", "mm", Target.key(Level.MIDDLE)),
+  MIDDLE(Figure.HELIX_MASTOID_MIDDLE),
   /** The same at the lower level. */
-  LOWER("Helix to mastoid, lower", "mm", Target.key(Level.LOWER)),
+  LOWER(Figure.HELIX_MASTOID_LOWER),
   /** Distance of the lobule from the head. */
-  LOBULE("Lobule to mastoid", "mm", Target.key(Level.LOBULE)),
+  LOBULE(Figure.LOBULE_MASTOID),
   /** Angle of the fold at the upper level. */
-  FOLD_UPPER("Scapha-conchal angle, upper", "deg", "fold_angle_upper_deg"),
+  FOLD_UPPER(Figure.FOLD_ANGLE_UPPER),
   /** The same at the middle level. */
-  FOLD_MIDDLE("Scapha-conchal angle, middle", "deg", "fold_angle_middle_deg"),
+  FOLD_MIDDLE(Figure.FOLD_ANGLE_MIDDLE),
   /** Angle between ear and head. */
-  EAR_TO_HEAD("Auriculocephalic angle", "deg", "auriculocephalic_angle_deg"),
+  EAR_TO_HEAD(Figure.AURICULOCEPHALIC_ANGLE),
   /** Helix beyond the antihelix from the front. */
-  SHOW("Helix beyond antihelix, upper", "mm", "helical_show_mm");
+  SHOW(Figure.HELICAL_SHOW_UPPER, "helical_show_mm");
 
-  private final String label;
-  private final String unit;
+  private final Figure figure;
   private final String key;
 
-  Aim(String label, String unit, String key) {
-    this.label = label;
-    this.unit = unit;
+  Aim(Figure figure) {
+    this(figure, figure.key());
+  }
+
+  Aim(Figure figure, String key) {
+    this.figure = figure;
     this.key = key;
   }
 
   /** As shown. */
   public String label() {
-    return label;
+    String label = figure.label();
+    return Character.toUpperCase(label.charAt(0)) + label.substring(1);
   }
 
   /** mm or deg. */
   public String unit() {
-    return unit;
+    return figure.unit();
   }
 
   /** Name in files. */

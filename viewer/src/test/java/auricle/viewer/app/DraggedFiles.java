@@ -17,7 +17,7 @@ import javafx.scene.input.TransferMode;
 final class DraggedFiles {
   private final Dragboard board;
 
-  DraggedFiles(Path file) throws ReflectiveOperationException {
+  private DraggedFiles(Path file) throws ReflectiveOperationException {
     List<File> files = List.of(file.toFile());
     Constructor<?> made = Dragboard.class.getDeclaredConstructors()[0];
     made.setAccessible(true);
@@ -35,13 +35,15 @@ final class DraggedFiles {
     board = (Dragboard) made.newInstance(peer);
   }
 
-  /** Moves them over a window and lets go. */
-  DragEvent dropOn(Scene scene) {
-    DragEvent over = event(DragEvent.DRAG_OVER);
-    Event.fireEvent(scene, over);
-    DragEvent dropped = event(DragEvent.DRAG_DROPPED);
-    Event.fireEvent(scene, dropped);
-    return over;
+  /** Moves a file over a window and lets go; on the screen's thread. */
+  static void drop(Path file, Scene scene) {
+    try {
+      DraggedFiles dragged = new DraggedFiles(file);
+      Event.fireEvent(scene, dragged.event(DragEvent.DRAG_OVER));
+      Event.fireEvent(scene, dragged.event(DragEvent.DRAG_DROPPED));
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private DragEvent event(EventType<DragEvent> type) {

@@ -248,8 +248,7 @@ class WindowTest {
     Path file =
         Files.writeString(
             folder.resolve("dragged.yaml"), WorkedScenarios.text("lobule_unmasked.yaml"));
-    DraggedFiles dragged = new DraggedFiles(file);
-    robot.interact(() -> dragged.dropOn(window.bench().getScene()));
+    robot.interact(() -> DraggedFiles.drop(file, window.bench().getScene()));
     assertEquals(Optional.of(file), window.files().file().get());
     assertTrue(models.desk().document().get().title().contains("lobule"));
   }
@@ -261,8 +260,7 @@ class WindowTest {
         Files.writeString(
             folder.resolve("dragged_bad.yaml"), "format: auricle-scenario/1\nere: 1\n");
     String before = models.desk().document().get().title();
-    DraggedFiles dragged = new DraggedFiles(file);
-    robot.interact(() -> dragged.dropOn(window.bench().getScene()));
+    robot.interact(() -> DraggedFiles.drop(file, window.bench().getScene()));
     WaitForAsyncUtils.waitForFxEvents();
     assertEquals(before, models.desk().document().get().title());
     assertTrue(robot.lookup("#messages").query().isVisible());
@@ -287,8 +285,7 @@ class WindowTest {
                 view: front
                 text: Look at the lobule.
             """);
-    DraggedFiles dragged = new DraggedFiles(file);
-    robot.interact(() -> dragged.dropOn(window.bench().getScene()));
+    robot.interact(() -> DraggedFiles.drop(file, window.bench().getScene()));
     assertEquals("Lessons", window.bench().openTab());
     assertTrue(robot.lookup("#lesson-end").tryQuery().isPresent());
   }
