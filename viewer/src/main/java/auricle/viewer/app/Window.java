@@ -67,6 +67,7 @@ public final class Window implements AutoCloseable {
             new OtherSide(desk, others, Platform::runLater),
             new Look());
     this.files = new Files(desk, settings, new Recovery(folder), parts.reader());
+    files.whenLaid(models.showing()::end);
     this.bench = new Workbench(models);
     this.exports = new Exports(bench, models.showing());
     this.dialogs = new FileDialogs(stage, files, desk, exports);

@@ -12,7 +12,7 @@ import javafx.scene.shape.VertexFormat;
  * root stands on it, rounding off towards face, crown and neck. Drawn from outside only, so that it does not hide the ear from behind.
  */
 final class HeadPatch {
-  private static final int STEPS = 40;
+  private static final int STEPS = 56;
   private static final double REACH_MM = 85;
   private static final double BEHIND_EAR_MM = 0.2;
   private static final double FLAT_MM = 22;
@@ -70,8 +70,8 @@ final class HeadPatch {
   /** The ear's root: a low mound under the floor of the bowl, which rises towards the face. */
   private static double root(double y, double z) {
     double rise = 1.7 + 5.2 * step((y + 2) / 19);
-    double within = step((y + 14) / 8) * (1 - step((y - 16) / 10));
-    return rise * within * (1 - step((Math.abs(z + 6) - 17) / 9));
+    double within = step((y + 15) / 10) * (1 - step((y - 15) / 28));
+    return rise * within * (1 - step((Math.abs(z + 6) - 15) / 17));
   }
 
   /** From 0 at 0 to 1 at 1, without a kink. */

@@ -20,6 +20,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -174,10 +175,19 @@ public final class Workbench extends StackPane {
     setStyle("-fx-font-size: " + Math.round(Texts.em(look) * 10) / 10.0 + "px;");
   }
 
-  /** Side panes take their share of a wide window, and never less than their text needs. */
+  /**
+   * Side panes take their share of a wide window, and as much as their text needs of a narrow one,
+   * as long as the ear keeps its place in the middle.
+   */
   private void widths(double em) {
-    left.setMinWidth(Math.max(LEFT_EM * em, Math.min(0.18 * getWidth(), 27 * em)));
-    tabs.setMinWidth(Math.max(RIGHT_EM * em, Math.min(0.27 * getWidth(), 40 * em)));
+    double all = getWidth();
+    width(left, Math.max(LEFT_EM * em, Math.min(0.18 * all, 27 * em)), 0.28 * all, 0.25 * all);
+    width(tabs, Math.max(RIGHT_EM * em, Math.min(0.27 * all, 40 * em)), 0.4 * all, 0.34 * all);
+  }
+
+  private static void width(Region pane, double text, double most, double usual) {
+    pane.setMinWidth(Math.min(text, most));
+    pane.setMaxWidth(Math.max(usual, Math.min(text, most)));
   }
 
   /** Moves the eye at once. */

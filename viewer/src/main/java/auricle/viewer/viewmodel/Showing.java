@@ -89,6 +89,12 @@ public final class Showing {
     }
   }
 
+  /** Shows the end of the operation, whatever comes. */
+  public void end() {
+    place = Place.TIED;
+    find();
+  }
+
   /** One moment on (+1) or back (−1). */
   public void step(int by) {
     show(index() + by);
