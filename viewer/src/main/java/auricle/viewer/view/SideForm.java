@@ -12,8 +12,6 @@ import javafx.scene.layout.VBox;
 
 /** Which ear of the person it is, and whether the other one is in the scenario too. */
 final class SideForm extends VBox {
-  private static final Map<Side, String> NAMES = Map.of(Side.RIGHT, "right", Side.LEFT, "left");
-
   private final EarSheet sheet;
   private final Map<Side, RadioButton> sides = new EnumMap<>(Side.class);
   private final Button other = new Button();
@@ -24,8 +22,8 @@ final class SideForm extends VBox {
     ToggleGroup group = new ToggleGroup();
     HBox row = new HBox(12);
     for (Side side : Side.values()) {
-      RadioButton button = new RadioButton(Texts.upper(NAMES.get(side)) + " ear");
-      button.setId("side-" + NAMES.get(side));
+      RadioButton button = new RadioButton(Texts.upper(name(side)) + " ear");
+      button.setId("side-" + name(side));
       button.setToggleGroup(group);
       button.setOnAction(e -> sheet.side(side));
       sides.put(side, button);
@@ -34,6 +32,10 @@ final class SideForm extends VBox {
     other.setId("other-ear");
     other.setOnAction(e -> change());
     getChildren().addAll(row, other);
+  }
+
+  private static String name(Side side) {
+    return side == Side.RIGHT ? "right" : "left";
   }
 
   private void change() {
@@ -47,8 +49,8 @@ final class SideForm extends VBox {
   /** Shows the ear as it stands. */
   void fill() {
     sides.forEach((side, button) -> button.setSelected(side == sheet.side()));
-    String mine = NAMES.get(sheet.side());
-    String theirs = NAMES.get(sheet.side() == Side.RIGHT ? Side.LEFT : Side.RIGHT);
+    String mine = name(sheet.side());
+    String theirs = name(sheet.side() == Side.RIGHT ? Side.LEFT : Side.RIGHT);
     other.setText(
         sheet.pair()
             ? "Take the " + mine + " ear out"
