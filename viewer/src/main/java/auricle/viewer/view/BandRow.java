@@ -31,7 +31,7 @@ final class BandRow extends VBox {
     samples.setEditable(true);
     samples.getStyleClass().add("bite-field");
     samples.getEditor().setAccessibleText("Number of tissue samples");
-    FlowPane row = new FlowPane(6, 4, ask, samples, Texts.label("tissue samples"), stop);
+    FlowPane row = new FlowPane(6, 4, ask, samples, Texts.label("samples"), stop);
     row.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
     getChildren().addAll(row, words);
     solving.work().addListener(o -> follow());
