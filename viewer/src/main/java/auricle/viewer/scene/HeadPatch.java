@@ -9,7 +9,8 @@ import javafx.scene.shape.VertexFormat;
 
 /**
  * The side of the head around the ear, for scale: flat at the mastoid plane about the ear, whose
- * root stands on it, rounding off towards face, crown and neck. Drawn from outside only, so that it does not hide the ear from behind.
+ * root stands on it, rounding off towards face, crown and neck. Drawn from outside only, so that it
+ * does not hide the ear from behind.
  */
 final class HeadPatch {
   private static final int STEPS = 56;

@@ -68,8 +68,7 @@ public record Document(Scenario scenario, int shown) {
     ScenarioEar only = scenario.ears().get(0);
     Side other = only.side() == Side.RIGHT ? Side.LEFT : Side.RIGHT;
     ScenarioEar added = new ScenarioEar(onSide(only.ear(), other), Expected.NONE);
-    return withEars(
-        other == Side.RIGHT ? List.of(added, only) : List.of(only, added), other);
+    return withEars(other == Side.RIGHT ? List.of(added, only) : List.of(only, added), other);
   }
 
   /** Without the ear that is shown, if there is another. */

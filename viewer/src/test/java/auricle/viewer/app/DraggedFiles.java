@@ -47,7 +47,6 @@ final class DraggedFiles {
   }
 
   private DragEvent event(EventType<DragEvent> type) {
-    return new DragEvent(
-        type, board, 400, 300, 400, 300, TransferMode.COPY, null, null, null);
+    return new DragEvent(type, board, 400, 300, 400, 300, TransferMode.COPY, null, null, null);
   }
 }

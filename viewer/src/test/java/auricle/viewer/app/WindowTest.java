@@ -271,8 +271,7 @@ class WindowTest {
 
   @Test
   void aLessonIsDraggedOntoTheWindow(FxRobot robot) throws Exception {
-    Files.writeString(
-        folder.resolve("plain.yaml"), WorkedScenarios.text("lobule_unmasked.yaml"));
+    Files.writeString(folder.resolve("plain.yaml"), WorkedScenarios.text("lobule_unmasked.yaml"));
     Path file =
         Files.writeString(
             folder.resolve("lesson.yaml"),

@@ -171,8 +171,7 @@ class EarSheetTest {
     sheet.addOther();
     Scenario now = desk.document().get().scenario();
     assertEquals(Side.RIGHT, now.ears().get(0).side());
-    assertEquals(
-        now, ScenarioReader.shipped().read("pair", ScenarioWriter.text(now)).scenario());
+    assertEquals(now, ScenarioReader.shipped().read("pair", ScenarioWriter.text(now)).scenario());
   }
 
   @Test
