@@ -110,16 +110,26 @@ public final class Workbench extends StackPane {
     addTab(tabs, title, pane);
   }
 
-  /** Adds a pane that is drawn while its tab is open. */
+  /**
+   * Adds a pane that is drawn while its tab is open. It comes into the window when the tab is opened
+   * first: the first ear need not wait until the controls of all tabs are styled and laid out.
+   */
   private static void addTab(TabPane to, String title, Node pane) {
     ScrollPane scroll = new ScrollPane(pane);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    Tab tab = new Tab(title, scroll);
+    Tab tab = new Tab(title);
     tab.setId("tab-" + title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
-    if (pane instanceof SidePane side) {
-      tab.selectedProperty().addListener((o, was, now) -> side.seen(now));
-    }
+    tab.selectedProperty()
+        .addListener(
+            (o, was, now) -> {
+              if (now) {
+                tab.setContent(scroll);
+              }
+              if (pane instanceof SidePane side) {
+                side.seen(now);
+              }
+            });
     to.getTabs().add(tab);
   }
 

@@ -8,6 +8,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleConsumer;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 
@@ -28,7 +29,10 @@ final class OnScreen {
     done.await();
   }
 
-  /** Waits until something is so and a frame has been drawn since. */
+  /**
+   * Waits until something is so and a frame has been drawn since: the second frame is prepared only
+   * when the first has been drawn.
+   */
   static void drawn(BooleanSupplier there) throws InterruptedException {
     CountDownLatch done = new CountDownLatch(1);
     Platform.runLater(
@@ -39,7 +43,7 @@ final class OnScreen {
               @Override
               public void handle(long now) {
                 after = there.getAsBoolean() ? after + 1 : 0;
-                if (after == 2) {
+                if (after == 3) {
                   stop();
                   done.countDown();
                 }
@@ -52,9 +56,14 @@ final class OnScreen {
 
   /** Frames a second while the eye goes around the ear. */
   static double framesWhileTurning(Workbench bench, double seconds) throws InterruptedException {
+    Orbit from = Orbit.at(ClinicalView.THREE_QUARTER);
+    return frames(s -> bench.sweep(from.turned(60 * s, 0)), seconds);
+  }
+
+  /** Frames a second while something is changed before each, by the seconds gone since the start. */
+  static double frames(DoubleConsumer change, double seconds) throws InterruptedException {
     AtomicInteger frames = new AtomicInteger();
     CountDownLatch done = new CountDownLatch(1);
-    Orbit from = Orbit.at(ClinicalView.THREE_QUARTER);
     Platform.runLater(
         () ->
             new AnimationTimer() {
@@ -64,7 +73,7 @@ final class OnScreen {
               public void handle(long now) {
                 start = start < 0 ? now : start;
                 double s = (now - start) / 1e9;
-                bench.sweep(from.turned(60 * s, 0));
+                change.accept(s);
                 frames.incrementAndGet();
                 if (s > seconds) {
                   stop();

@@ -17,11 +17,14 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
+import javafx.scene.shape.Rectangle;
 import javafx.stage.Stage;
 
 /**
  * A script that measures the viewer in about two minutes: from start to the first ear, frames a
- * second while the ear is turned, from a change of a dose to its picture, memory over many changes.
+ * second while the ear is turned (beside what an empty window of that size takes), from a change of a dose to its picture, memory over many changes.
  * The first argument is the file that the figures are written to; any others name the parts to
  * measure: {@code frames}, {@code edits}, {@code stand-in}.
  */
@@ -117,8 +120,27 @@ public final class ScreenSpeed extends Application {
       line(
           "frames a second while turning, window %d x %d: %.1f; processor %.0f ms a frame, all threads",
           s[0], s[1], rate, each);
+      least(s[0], s[1]);
     }
     OnScreen.run(() -> size(1280, 800));
+  }
+
+  /** What any window of that size takes: an empty one in which a small square moves. */
+  private void least(int width, int height) throws InterruptedException {
+    Rectangle square = new Rectangle(8, 8);
+    Stage[] bare = new Stage[1];
+    OnScreen.run(
+        () -> {
+          bare[0] = new Stage();
+          bare[0].setScene(new Scene(new Pane(square), width, height));
+          bare[0].show();
+        });
+    Thread.sleep(1500);
+    long cpu = OnScreen.cpu_ms();
+    double rate = OnScreen.frames(s -> square.setX(100 + 50 * Math.sin(s)), TURN_S);
+    double each = (OnScreen.cpu_ms() - cpu) / (rate * TURN_S);
+    line("  an empty window with a moving square: %.1f; processor %.0f ms a frame", rate, each);
+    OnScreen.run(bare[0]::close);
   }
 
   /** Changes of a tie while it is being turned, then of a depth, each with time to rest. */
