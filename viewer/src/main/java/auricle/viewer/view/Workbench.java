@@ -111,8 +111,9 @@ public final class Workbench extends StackPane {
   }
 
   /**
-   * Adds a pane that is drawn while its tab is open. It comes into the window when the tab is opened
-   * first: the first ear need not wait until the controls of all tabs are styled and laid out.
+   * Adds a pane that is drawn while its tab is open. It comes into the window when the tab is
+   * opened first: the first ear need not wait until the controls of all tabs are styled and laid
+   * out.
    */
   private static void addTab(TabPane to, String title, Node pane) {
     ScrollPane scroll = new ScrollPane(pane);

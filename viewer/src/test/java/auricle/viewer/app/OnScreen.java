@@ -60,7 +60,9 @@ final class OnScreen {
     return frames(s -> bench.sweep(from.turned(60 * s, 0)), seconds);
   }
 
-  /** Frames a second while something is changed before each, by the seconds gone since the start. */
+  /**
+   * Frames a second while something is changed before each, by the seconds gone since the start.
+   */
   static double frames(DoubleConsumer change, double seconds) throws InterruptedException {
     AtomicInteger frames = new AtomicInteger();
     CountDownLatch done = new CountDownLatch(1);

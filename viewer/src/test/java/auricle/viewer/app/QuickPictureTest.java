@@ -52,7 +52,7 @@ class QuickPictureTest {
     assertSame(smoothing, shown().getAntiAliasing());
     assertTrue(shown().getRoot().lookup("#ear") == ear.earNode(), "the ear is in what is shown");
     assertTrue(shown().getCamera() != null, "and seen by the eye");
-    assertEquals(400, shown().getBoundsInParent().getWidth(), 1);
+    assertEquals(ear.picture().getWidth(), shown().getBoundsInParent().getWidth(), 1);
   }
 
   private void rests() throws TimeoutException {

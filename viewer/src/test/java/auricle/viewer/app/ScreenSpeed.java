@@ -24,9 +24,10 @@ import javafx.stage.Stage;
 
 /**
  * A script that measures the viewer in about two minutes: from start to the first ear, frames a
- * second while the ear is turned (beside what an empty window of that size takes), from a change of a dose to its picture, memory over many changes.
- * The first argument is the file that the figures are written to; any others name the parts to
- * measure: {@code frames}, {@code edits}, {@code stand-in}.
+ * second while the ear is turned (beside what an empty window of that size takes), from a change of
+ * a dose to its picture, memory over many changes. The first argument is the file that the figures
+ * are written to; any others name the parts to measure: {@code frames}, {@code edits}, {@code
+ * stand-in}.
  */
 public final class ScreenSpeed extends Application {
   private static final double TURN_S = 6;
