@@ -1,12 +1,12 @@
 package auricle.energy;
 
-import auricle.geometry.BoxHash;
+import auricle.geometry.NearSpheres;
 import auricle.geometry.SimplexDistance;
 import auricle.geometry.Vectors;
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Finds the faces of a surface near vertices, and how far a step may go before a vertex meets one.
@@ -26,7 +26,7 @@ final class ContactSearch {
   private final int[] vertices;
   private final ContactSurface surface;
   private final ContactSettings settings;
-  private final List<Set<Integer>> excluded = new ArrayList<>();
+  private final BitSet[] excluded;
   private double[] listedAt;
 
   ContactSearch(int[] vertices, ContactSurface surface, double[] rest, ContactSettings settings) {
@@ -34,13 +34,12 @@ final class ContactSearch {
     this.surface = surface;
     this.settings = settings;
     this.listedAt = rest.clone();
-    while (excluded.size() < vertices.length) {
-      excluded.add(new HashSet<>());
-    }
+    excluded = new BitSet[vertices.length];
+    Arrays.setAll(excluded, place -> new BitSet());
     if (surface.moves() && settings.restExclusion_mm() > 0) {
-      BoxHash hash = new BoxHash(boxes(rest, new double[rest.length], settings.restExclusion_mm()));
+      NearSpheres spheres = spheres(rest, new double[rest.length]);
       for (int place = 0; place < vertices.length; place++) {
-        excluded.get(place).addAll(within(place, rest, settings.restExclusion_mm(), hash));
+        within(place, rest, settings.restExclusion_mm(), spheres).forEach(excluded[place]::set);
       }
     }
   }
@@ -49,10 +48,10 @@ final class ContactSearch {
   List<ContactPairs.Pair> list(double[] u) {
     listedAt = u.clone();
     ContactPairs found = new ContactPairs();
-    BoxHash hash = new BoxHash(boxes(u, new double[u.length], settings.listing()));
+    NearSpheres spheres = spheres(u, new double[u.length]);
     for (int place = 0; place < vertices.length; place++) {
       List<int[]> faces =
-          within(place, u, settings.listing(), hash).stream().map(surface::corners).toList();
+          within(place, u, settings.listing(), spheres).mapToObj(surface::corners).toList();
       found.add(vertices[place], place, faces);
     }
     return found.pairs();
@@ -73,27 +72,29 @@ final class ContactSearch {
     return farthest < settings.searchMargin_mm() / 4;
   }
 
-  private List<Integer> within(int place, double[] u, double reach, BoxHash hash) {
+  private IntStream within(int place, double[] u, double reach, NearSpheres spheres) {
     double[] x = Vectors.at(u, 3 * vertices[place]);
-    return hash.overlapping(BoxHash.around(0, x)).stream()
-        .filter(t -> !excluded.get(place).contains(t) && distance(x, u, t) <= reach)
-        .toList();
+    return Arrays.stream(spheres.within(reach, x))
+        .filter(t -> !excluded[place].get(t) && distance(x, u, t) <= reach)
+        .sorted();
   }
 
   private double distance(double[] x, double[] u, int triangle) {
     return new SimplexDistance(x, surface.at(u, surface.corners(triangle))).distance();
   }
 
-  /** Boxes around the triangles on their way from u to u + direction. */
-  private double[][] boxes(double[] u, double[] direction, double margin) {
-    double[][] boxes = new double[surface.triangleCount()][];
-    for (int t = 0; t < boxes.length; t++) {
-      double[][] from = surface.at(u, surface.corners(t));
-      double[][] along = surface.along(direction, surface.corners(t));
-      double[][] to = moved(from, 1, along);
-      boxes[t] = BoxHash.around(margin, from[0], from[1], from[2], to[0], to[1], to[2]);
+  /** Spheres around the triangles on their way from u to u + direction. */
+  private NearSpheres spheres(double[] u, double[] direction) {
+    double[][] spheres = new double[surface.triangleCount()][];
+    for (int t = 0; t < spheres.length; t++) {
+      int[] corners = surface.corners(t);
+      double farthest = 0;
+      for (double[] move : surface.along(direction, corners)) {
+        farthest = Math.max(farthest, Vectors.norm(move));
+      }
+      spheres[t] = NearSpheres.around(farthest, surface.at(u, corners));
     }
-    return boxes;
+    return new NearSpheres(spheres);
   }
 
   private static double[][] moved(double[][] from, double t, double[][] along) {
@@ -107,17 +108,33 @@ final class ContactSearch {
   /** Safe fraction of the direction, at most 1; infinite if all of it is safe. */
   double largestStep(double[] u, double[] direction) {
     double largest = 1;
-    BoxHash hash = new BoxHash(boxes(u, direction, settings.reach()));
+    NearSpheres spheres = spheres(u, direction);
     for (int place = 0; place < vertices.length; place++) {
       double[] x = Vectors.at(u, 3 * vertices[place]);
-      double[] v = Vectors.at(direction, 3 * vertices[place]);
-      for (int t : hash.overlapping(BoxHash.around(0, x, Vectors.add(x, 1, v)))) {
-        if (!excluded.get(place).contains(t)) {
+      double own = Vectors.norm(Vectors.at(direction, 3 * vertices[place]));
+      for (int t : spheres.within(settings.reach() + own, x)) {
+        if (!excluded[place].get(t) && mayMeet(place, t, u, direction)) {
           largest = Math.min(largest, largestStep(place, t, u, direction));
         }
       }
     }
     return largest < 1 ? largest : Double.POSITIVE_INFINITY;
+  }
+
+  /** Whether a vertex may come within reach of a triangle, by the distance from its corners. */
+  private boolean mayMeet(int place, int triangle, double[] u, double[] direction) {
+    double speed = 0;
+    double nearest = Double.POSITIVE_INFINITY;
+    double widest = 0;
+    int vertex = vertices[place];
+    for (int k = 0; k < 3; k++) {
+      int corner = surface.corner(triangle, k);
+      speed = Math.max(speed, surface.gap(direction, vertex, corner, true));
+      nearest = Math.min(nearest, surface.gap(u, vertex, corner, false));
+      widest = Math.max(widest, surface.edge(u, corner, surface.corner(triangle, (k + 1) % 3)));
+    }
+    // no point of a triangle is farther from its nearest corner than 1/√3 of the longest edge
+    return nearest - widest / Math.sqrt(3) <= settings.reach() + speed;
   }
 
   private double largestStep(int place, int triangle, double[] u, double[] direction) {

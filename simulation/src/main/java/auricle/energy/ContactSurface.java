@@ -74,4 +74,36 @@ public final class ContactSurface {
   double[][] along(double[] direction, int[] corners) {
     return moves() ? at(direction, corners) : new double[corners.length][3];
   }
+
+  /** One corner index of a triangle. */
+  int corner(int triangle, int k) {
+    return triangles[3 * triangle + k];
+  }
+
+  /**
+   * Distance of a vertex of the shell from a corner, or of their motions.
+   *
+   * @param of positions, or with {@code motion} a direction of the unknowns
+   */
+  double gap(double[] of, int vertex, int corner, boolean motion) {
+    double[] source = moves() ? of : fixedCoordinates;
+    double share = motion && !moves() ? 0 : 1;
+    double square = 0;
+    for (int c = 0; c < 3; c++) {
+      double d = of[3 * vertex + c] - share * source[3 * corner + c];
+      square += d * d;
+    }
+    return Math.sqrt(square);
+  }
+
+  /** Distance of two corners. */
+  double edge(double[] u, int from, int to) {
+    double[] source = moves() ? u : fixedCoordinates;
+    double square = 0;
+    for (int c = 0; c < 3; c++) {
+      double d = source[3 * from + c] - source[3 * to + c];
+      square += d * d;
+    }
+    return Math.sqrt(square);
+  }
 }

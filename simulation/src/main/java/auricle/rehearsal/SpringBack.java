@@ -81,6 +81,11 @@ final class SpringBack {
     Tissue drawn = body.tissue().sample(random(number));
     EarBody other = EarBody.of(body.auricle(), drawn, operations);
     Settled settled = operate(other);
+    if (!settled.converged() && !watcher.cancelled()) {
+      // a thicker ear does not fit where the first one touched itself
+      other = EarBody.of(body.auricle(), drawn, operations);
+      settled = stepByStep(other, solving());
+    }
     return settled.converged()
         ? EarHealing.withoutReleaseTests(
             other,
@@ -103,10 +108,16 @@ final class SpringBack {
    * tied at a tension, since how long it is then depends on the tissue.
    */
   private Settled operate(EarBody other) {
-    Solving solving = Solving.watched((lambda, iteration) -> !watcher.cancelled());
-    if (operations.stream().noneMatch(SpringBack::atTension)) {
-      return other.resume(operations, tied, solving);
-    }
+    return operations.stream().noneMatch(SpringBack::atTension)
+        ? other.resume(operations, tied, solving())
+        : stepByStep(other, solving());
+  }
+
+  private Solving solving() {
+    return Solving.watched((lambda, iteration) -> !watcher.cancelled());
+  }
+
+  private Settled stepByStep(EarBody other, Solving solving) {
     Settled settled = other.apply(operations.get(0), solving);
     for (int i = 1; i < operations.size() && settled.converged(); i++) {
       settled = other.apply(operations.get(i), solving);

@@ -4,6 +4,7 @@ import auricle.anatomy.Auricle;
 import auricle.anatomy.Region;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Findings;
+import auricle.energy.EnergyTerm;
 import auricle.equilibrium.Sensitivities;
 import auricle.equilibrium.Supports;
 import auricle.material.Section;
@@ -56,7 +57,7 @@ public final class EarBody {
         new ShellBody(
             auricle.mesh(),
             sections(),
-            new HeadSupport(auricle, wall, tissue.head()).terms(),
+            this::others,
             threads,
             new Supports.Builder(unknowns.size(), unknowns.director(0)).build());
   }
@@ -85,6 +86,14 @@ public final class EarBody {
     EarBody body = new EarBody(auricle, tissue, operations, List.of(), findings);
     findings.stopIfErrors();
     return body;
+  }
+
+  /** What holds it, made anew for each body: contact keeps lists of what is near. */
+  private List<EnergyTerm> others() {
+    List<EnergyTerm> others =
+        new ArrayList<>(new HeadSupport(auricle, wall, tissue.head()).terms());
+    others.add(new FoldContact(auricle, wall, tissue.head()).term());
+    return others;
   }
 
   /** An ear to which nothing is done but that something pulls at it. */

@@ -12,6 +12,7 @@ import auricle.mesh.ShellMesh;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A sheet of tissue that is operated on: rest shape and sections that change, threads that are tied
@@ -36,6 +37,7 @@ public final class ShellBody {
   private final BodySections sections;
   private final RestShape rest;
   private final RestShape target;
+  private final Supplier<List<EnergyTerm>> holding;
   private final List<EnergyTerm> others;
   private final List<BodyThread> threads;
   private final List<RenewableTerm> shell = new ArrayList<>();
@@ -49,19 +51,20 @@ public final class ShellBody {
   /**
    * @param mesh at rest
    * @param sections of its triangles, without coupling; kept and changed here
-   * @param others what holds the sheet: attachments, contact
+   * @param holding makes what holds the sheet: attachments, contact
    * @param threads all that will ever pull
    * @param supports of the unknowns
    */
   ShellBody(
       ShellMesh mesh,
       BodySections sections,
-      List<EnergyTerm> others,
+      Supplier<List<EnergyTerm>> holding,
       List<BodyThread> threads,
       Supports supports) {
     this.mesh = mesh;
     this.sections = sections;
-    this.others = List.copyOf(others);
+    this.holding = holding;
+    others = List.copyOf(holding.get());
     this.threads = List.copyOf(threads);
     directors = mesh.directors();
     rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
@@ -80,7 +83,7 @@ public final class ShellBody {
         new ShellBody(
             mesh,
             sections.copy(),
-            others,
+            holding,
             threads.stream().map(BodyThread::copy).toList(),
             energy.supports());
     copy.rest.become(target);
