@@ -7,6 +7,7 @@ import auricle.plan.FullThicknessIncision;
 import auricle.plan.Operation;
 import auricle.plan.Scoring;
 import auricle.plan.SkinStrip;
+import auricle.plan.Tie;
 import auricle.plan.TiedOperation;
 import java.util.List;
 import java.util.Locale;
@@ -58,7 +59,8 @@ final class PlanCautions {
 
   /** Adds what follows from what the threads carry. */
   void addForThreads(List<ThreadLoad> threads) {
-    for (ThreadLoad thread : threads) {
+    for (ThreadLoad now : threads) {
+      ThreadLoad thread = asTied(now);
       slack(thread);
       share(
           CautionKind.TENSION_NEAR_KNOT_PULL,
@@ -73,6 +75,21 @@ final class PlanCautions {
           thread.tearThrough_n(),
           "the tension that tears out its bites");
     }
+  }
+
+  /** With the tension that was asked for where it let go under that. */
+  private ThreadLoad asTied(ThreadLoad thread) {
+    double bears = Math.min(thread.knotPull_n(), thread.tearThrough_n());
+    return done.stream()
+        .filter(o -> o.name().equals(thread.name()))
+        .filter(o -> o instanceof TiedOperation tied && tied.tie() instanceof Tie.Tension)
+        .mapToDouble(o -> ((TiedOperation) o).tie().dose().value())
+        .filter(asked -> asked > bears)
+        .mapToObj(
+            asked ->
+                new ThreadLoad(thread.name(), asked, thread.knotPull_n(), thread.tearThrough_n()))
+        .findFirst()
+        .orElse(thread);
   }
 
   private void slack(ThreadLoad thread) {
@@ -90,8 +107,9 @@ final class PlanCautions {
       String words =
           String.format(
               Locale.ROOT,
-              "%s carries %.2f N, %.0f %% of %s (%.2f N)",
+              "%s %s %.2f N, %.0f %% of %s (%.2f N)",
               thread.name(),
+              share > 1 ? "was asked to carry" : "carries",
               thread.tension_n(),
               100 * share,
               strength,

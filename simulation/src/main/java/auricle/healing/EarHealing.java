@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Follows an operated ear over time. */
 public final class EarHealing {
@@ -141,8 +142,10 @@ public final class EarHealing {
         loss(measures, tied),
         released(days),
         new EarState(energy.unknowns(), energy.frames()),
-        result.events().stream()
-            .map(event -> Durations.words(event.time_s()) + ": " + event.words())
+        Stream.concat(
+                days == 0 ? parts.lost().stream().map(words -> "tied: " + words) : Stream.empty(),
+                result.events().stream()
+                    .map(event -> Durations.words(event.time_s()) + ": " + event.words()))
             .toList());
   }
 

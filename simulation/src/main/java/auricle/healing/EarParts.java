@@ -11,6 +11,8 @@ import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import auricle.plan.Bolster;
 import auricle.plan.Operation;
+import auricle.plan.Tie;
+import auricle.plan.TiedOperation;
 import auricle.surgery.BodyThread;
 import auricle.surgery.EarBody;
 import auricle.surgery.Purpose;
@@ -26,6 +28,7 @@ final class EarParts {
   private final ScarGrowth growth;
   private final List<TimePart> parts = new ArrayList<>();
   private final List<SlippingThread> threads = new ArrayList<>();
+  private final List<String> lost = new ArrayList<>();
 
   /**
    * @param body at rest after the plan
@@ -36,9 +39,18 @@ final class EarParts {
     Tissue tissue = body.tissue();
     growth = new ScarGrowth(tissue.healing().adhering_days());
     parts.add(sheet());
+    plan.forEach(this::addLost);
     tied(Purpose.SUTURE).values().forEach(loops -> loops.forEach(this::addThread));
     tied(Purpose.SKIN).values().forEach(springs -> parts.add(fading(springs, tissue.healing())));
     tied(Purpose.BOLSTER).forEach((name, holds) -> parts.add(bolster(name, holds, plan)));
+  }
+
+  private void addLost(Operation operation) {
+    if (operation instanceof TiedOperation tied && tied.tie() instanceof Tie.Tension tie) {
+      body.threads().stream()
+          .filter(thread -> thread.name().equals(operation.name()))
+          .forEach(thread -> thread.givesWay(tie.tension_n()).ifPresent(lost::add));
+    }
   }
 
   /** The wall, and scar where its skin was lifted off. */
@@ -102,6 +114,11 @@ final class EarParts {
   /** All that changes. */
   List<TimePart> parts() {
     return parts;
+  }
+
+  /** Threads that let go as they were tied, in words. */
+  List<String> lost() {
+    return lost;
   }
 
   /** The sutures among it. */

@@ -73,6 +73,21 @@ public record BodyThread(
         : Optional.empty();
   }
 
+  /** What gives way at a tension, N, as it is tied, in words; none if thread and bites bear it. */
+  public Optional<String> givesWay(double tension_n) {
+    double knot = row.map(ThreadRow::knotPull_n).orElse(Double.POSITIVE_INFINITY);
+    if (tension_n <= Math.min(knot, tearThrough_n)) {
+      return Optional.empty();
+    }
+    String words =
+        knot <= tearThrough_n
+            ? "%s: to be tied at %.2f N, more than the %.2f N that thread and knot bear: it lets go as it is tied"
+                .formatted(name, tension_n, knot)
+            : "%s: to be tied at %.2f N, more than the %.2f N that its bite bears: it tears out as it is tied"
+                .formatted(name, tension_n, tearThrough_n);
+    return Optional.of(words);
+  }
+
   /** Whether it does nothing: pulls at nothing and does not resist. */
   boolean slack(double[] u) {
     double length = thread.length(u);

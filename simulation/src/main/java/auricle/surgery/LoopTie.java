@@ -6,9 +6,13 @@ import java.util.Optional;
 
 /**
  * Ties a suture: to a gap, gradually from its present length (slack if it is shorter than that
- * already), or at a tension, after which it keeps the length of thread that it then has.
+ * already), or at a tension, after which it keeps the length of thread that it then has. A tension
+ * that the knot or a bite does not bear leaves nothing tied: the ear springs back to where it was.
  */
 final class LoopTie implements Change {
+  /** Length of a thread that let go over its way, so that it never pulls again. */
+  private static final double LOOSE = 10;
+
   private final BodyThread thread;
 
   /** How the thread is tied, or will be; another after a turn. */
@@ -41,7 +45,17 @@ final class LoopTie implements Change {
     if (tie instanceof Tie.Gap gap) {
       return tie(body, gap.gap_mm(), solving);
     }
-    return body.pull(thread, tie.dose().value(), solving);
+    double tension = tie.dose().value();
+    return thread
+        .givesWay(tension)
+        .map(why -> letGo(body, why))
+        .orElseGet(() -> body.pull(thread, tension, solving));
+  }
+
+  /** The thread stays in the tissue, loose. */
+  private Settled letGo(ShellBody body, String why) {
+    thread.thread().tieToLength(LOOSE * thread.thread().length(body.unknowns()));
+    return Settled.asBefore(why);
   }
 
   private Settled tie(ShellBody body, double gap_mm, Solving solving) {

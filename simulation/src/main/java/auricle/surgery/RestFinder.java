@@ -34,7 +34,11 @@ final class RestFinder {
   /** Iterations of one change, all attempts together, after which it is given up. */
   private static final int MOST = 250;
 
+  /** So many of them with the sheet crumpled. */
+  private static final int MOST_CRUMPLED = 12;
+
   private final TotalEnergy energy;
+  private final Crumpling crumpling;
   private final NewtonMinimiser minimiser;
 
   /** Whether the solver holds the factor of the present state. */
@@ -55,8 +59,9 @@ final class RestFinder {
     void end();
   }
 
-  RestFinder(TotalEnergy energy) {
+  RestFinder(TotalEnergy energy, Crumpling crumpling) {
     this.energy = energy;
+    this.crumpling = crumpling;
     minimiser = new NewtonMinimiser(energy);
   }
 
@@ -99,7 +104,7 @@ final class RestFinder {
 
   /** Makes a change and leads the body to rest; it ends in force even on failure. */
   Settled find(Change change, Solving solving) {
-    Counting counting = new Counting(solving.monitor(), MOST);
+    Counting counting = new Counting(solving.monitor());
     Settled settled = Settled.untouched();
     double done = 0;
     double step = 1;
@@ -149,15 +154,14 @@ final class RestFinder {
   }
 
   /** Counts the iterations of all attempts, and ends them when there are too many. */
-  private static final class Counting implements StepMonitor {
+  private final class Counting implements StepMonitor {
     private final StepMonitor monitor;
-    private final int most;
     private int count;
+    private int crumpled;
     private boolean cancelled;
 
-    Counting(StepMonitor monitor, int most) {
+    Counting(StepMonitor monitor) {
       this.monitor = monitor;
-      this.most = most;
     }
 
     int count() {
@@ -165,25 +169,27 @@ final class RestFinder {
     }
 
     boolean ended() {
-      return cancelled || count >= most;
+      return cancelled || count >= MOST || crumpled >= MOST_CRUMPLED;
     }
 
     @Override
     public boolean proceed(double loadFactor, NewtonIteration iteration) {
       count++;
+      crumpled += crumpling.crumpled(energy.unknowns()) ? 1 : 0;
       cancelled |= !monitor.proceed(loadFactor, iteration);
       return !ended();
     }
 
     /** The same, with what this had to do with it. */
     Settled judge(Settled settled) {
-      if (settled.converged() || cancelled || count < most) {
+      if (settled.converged() || cancelled || !ended()) {
         return settled;
       }
-      return settled.ended(
-          Outcome.STALLED,
-          "given up after %d iterations, far from rest: too much is asked of it, or it leads from snap to snap"
-              .formatted(most));
+      String why =
+          crumpled >= MOST_CRUMPLED
+              ? "given up after %d iterations: the sheet crumples, in folds sharper than the mesh can follow; less has to be asked of it"
+              : "given up after %d iterations, far from rest: too much is asked of it, or it leads from snap to snap";
+      return settled.ended(Outcome.STALLED, why.formatted(count));
     }
   }
 }

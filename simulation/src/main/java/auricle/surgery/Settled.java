@@ -38,6 +38,11 @@ public record Settled(
     return new Settled(Outcome.CONVERGED, "untouched", 0, 0, 0, List.of());
   }
 
+  /** At rest where it was, and why. */
+  static Settled asBefore(String why) {
+    return new Settled(Outcome.CONVERGED, "at rest as before: " + why, 0, 0, 0, List.of(why));
+  }
+
   /**
    * @param stable whether it led through stable shapes alone
    */

@@ -74,7 +74,7 @@ public final class ShellBody {
     terms.addAll(others);
     threads.forEach(thread -> terms.add(thread.thread()));
     energy = new TotalEnergy(terms, supports, directors, mesh.unknowns(), mesh.meanEdge());
-    finder = new RestFinder(energy);
+    finder = new RestFinder(energy, new Crumpling(mesh.topology(), directors));
   }
 
   /** A body of its own in the same state. */

@@ -14,15 +14,16 @@ import org.junit.jupiter.api.Test;
 /** Plans of all kinds at random, on ears of all shapes: most come to rest, none throws. */
 @Tag("slow")
 class RandomPlansTest {
-  private static final int PLANS = Integer.getInteger("auricle.random.plans", 24);
+  private static final int PLANS = Integer.getInteger("auricle.random.plans", 60);
   private static final long FIRST = Long.getLong("auricle.random.first", 1);
 
   /**
-   * Of a thousand plans that many may hold a step without rest, said in words. The aim is 5. Of the
-   * first 28 seeds three do (25 November 2026): random doses ask for more than a thread bears, or
-   * lead from snap to snap, and are given up.
+   * Of a thousand plans that many may hold a step without rest, said in words. The aim is 5. Three
+   * of the 48 run of the first 60 seeds did (38, 54 and 56, 28 November 2026): their bites are
+   * drawn together at tensions of half a newton and more until the elements of the mesh fold. One
+   * more is let pass.
    */
-  private static final int UNSOLVED_OF_THOUSAND = 150;
+  private static final int UNSOLVED_OF_THOUSAND = 67;
 
   @Test
   void mostComeToRestAndTheOthersSayWhyNot() throws BadInputException {
