@@ -10,11 +10,9 @@ import auricle.healing.Timeline;
 import auricle.healing.TissueBands;
 import auricle.material.Tissue;
 import auricle.measurement.EarMeasurer;
+import auricle.numerics.Workers;
 import auricle.plan.Operation;
-import auricle.plan.Tie;
-import auricle.plan.TiedOperation;
 import auricle.surgery.EarBody;
-import auricle.surgery.RestState;
 import auricle.surgery.Settled;
 import auricle.surgery.Solving;
 import java.util.List;
@@ -24,15 +22,11 @@ import org.apache.commons.rng.simple.RandomSource;
 
 /** The time after the operation, for the ear of a rehearsal and for samples of its tissue. */
 final class SpringBack {
-  /** Samples run two at a time; their number has no say in the result. */
-  private static final int THREADS = 2;
-
   private final EarBody body;
   private final List<Operation> operations;
   private final EarMeasurer measurer;
   private final RehearsalSettings settings;
   private final RehearsalWatcher watcher;
-  private final RestState tied;
 
   /**
    * @param body tied, at rest
@@ -48,7 +42,6 @@ final class SpringBack {
     this.settings = settings;
     this.watcher = watcher;
     measurer = new EarMeasurer(body.auricle());
-    tied = body.save();
   }
 
   /** The timeline, with bands if samples are asked for; the body is left as it was. */
@@ -72,20 +65,22 @@ final class SpringBack {
     return TissueBands.of(
         all,
         settings.seed(),
-        THREADS,
+        Workers.present().threads(),
         this::sample,
         done -> watcher.progress("tissue sample %d of %d".formatted(done, all), 1));
   }
 
-  private Timeline sample(int number) throws BadInputException {
-    Tissue drawn = body.tissue().sample(random(number));
-    EarBody other = EarBody.of(body.auricle(), drawn, operations);
+  /**
+   * An ear of its own tissue: the whole plan, so that every thread is tied as the plan says on this
+   * ear, then the time after it, all on the calling thread.
+   */
+  Timeline sample(int number) throws Exception {
+    return Workers.ALONE.within(() -> rehearsed(number));
+  }
+
+  private Timeline rehearsed(int number) throws BadInputException {
+    EarBody other = EarBody.of(body.auricle(), drawn(number), operations);
     Settled settled = operate(other);
-    if (!settled.converged() && !watcher.cancelled()) {
-      // a thicker ear does not fit where the first one touched itself
-      other = EarBody.of(body.auricle(), drawn, operations);
-      settled = stepByStep(other, solving());
-    }
     return settled.converged()
         ? EarHealing.withoutReleaseTests(
             other,
@@ -97,35 +92,20 @@ final class SpringBack {
         : Timeline.none(settled.outcome(), settled.words());
   }
 
-  /** Each sample has a sequence of its own, whichever thread makes it. */
-  private UniformRandomProvider random(int number) {
-    return RandomSource.XO_RO_SHI_RO_128_PP.create(
-        settings.seed() + 0x9E3779B97F4A7C15L * (number + 1));
+  /** The tissue of a sample; each has a sequence of its own, whichever thread makes it. */
+  Tissue drawn(int number) {
+    UniformRandomProvider random =
+        RandomSource.XO_RO_SHI_RO_128_PP.create(
+            settings.seed() + 0x9E3779B97F4A7C15L * (number + 1));
+    return body.tissue().sample(random);
   }
 
-  /**
-   * Straight to the end of the plan from where the first ear was; step by step where a thread is
-   * tied at a tension, since how long it is then depends on the tissue.
-   */
   private Settled operate(EarBody other) {
-    return operations.stream().noneMatch(SpringBack::atTension)
-        ? other.resume(operations, tied, solving())
-        : stepByStep(other, solving());
-  }
-
-  private Solving solving() {
-    return Solving.watched((lambda, iteration) -> !watcher.cancelled());
-  }
-
-  private Settled stepByStep(EarBody other, Solving solving) {
-    Settled settled = other.apply(operations.get(0), solving);
-    for (int i = 1; i < operations.size() && settled.converged(); i++) {
+    Solving solving = Solving.watched((lambda, iteration) -> !watcher.cancelled());
+    Settled settled = other.resume(List.of(), other.save(), solving);
+    for (int i = 0; i < operations.size() && settled.converged(); i++) {
       settled = other.apply(operations.get(i), solving);
     }
     return settled;
-  }
-
-  private static boolean atTension(Operation operation) {
-    return operation instanceof TiedOperation tie && tie.tie() instanceof Tie.Tension;
   }
 }
