@@ -147,6 +147,10 @@ public final class EdgeMembrane implements EnergyTerm {
 
   @Override
   public void foresee(int i, double[] from, double[] to) {
-    EdgeArcs.local().foresee(domains.get(i), from, to, directors, foreseen, 3 * i);
+    if (from == to) {
+      foreseen[3 * i] = Double.NaN;
+    } else {
+      EdgeArcs.local().foresee(domains.get(i), from, to, directors, foreseen, 3 * i);
+    }
   }
 }

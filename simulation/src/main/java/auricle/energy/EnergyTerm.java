@@ -78,7 +78,8 @@ public interface EnergyTerm {
    * are there. Several threads may ask at once, each for other contributions.
    *
    * @param i contribution
-   * @param from unknowns at the last linearisation
+   * @param from unknowns at the last linearisation; the same array as {@code to} where there was no
+   *     step, and the forces that are there are those to be turned
    * @param to unknowns at the next one, in the frames of the first
    */
   default void foresee(int i, double[] from, double[] to) {}

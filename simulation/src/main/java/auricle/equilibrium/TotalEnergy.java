@@ -217,13 +217,23 @@ public final class TotalEnergy implements SmoothFunction {
   public void settle(double[] x) {
     supports.scatter(x, u);
     lastMove = move();
-    assembly.foresee(base, u);
+    assembly.foresee(lastMove > 0 ? base : u, u);
     double before = assembly.valueFromFrames(u);
     frames.rebase(u);
     carried += before - assembly.valueFromFrames(u);
     assembly.update(u);
     supports.gather(u, x);
     System.arraycopy(u, 0, base, 0, u.length);
+  }
+
+  /**
+   * Settles where something else than a step has led, or what acts has changed: nothing can be
+   * foreseen from the place before.
+   */
+  public void begin(double[] x) {
+    supports.scatter(x, u);
+    System.arraycopy(u, 0, base, 0, u.length);
+    settle(x);
   }
 
   private double move() {

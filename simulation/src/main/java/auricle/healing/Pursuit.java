@@ -54,8 +54,7 @@ final class Pursuit {
    * @return at rest or cancelled; null where it is not close by, all left as it happens to be
    */
   @Nullable NewtonResult run(double[] x) {
-    // what acts has changed since the body was at rest: nothing can be foreseen from there
-    energy.settle(x);
+    energy.begin(x);
     if (!point.evaluate(x)) {
       return null;
     }
@@ -75,7 +74,7 @@ final class Pursuit {
       boolean near = length <= most && energy.largestStep(x, step) >= 1;
       gradient = near ? advance(x, step, gradient) : gradient;
       if (atRest()) {
-        energy.settle(x);
+        energy.begin(x);
         return result(Outcome.CONVERGED, words());
       }
       stable = near && residual <= CLOSING_IN * before;

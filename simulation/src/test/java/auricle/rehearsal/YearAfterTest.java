@@ -1,5 +1,6 @@
 package auricle.rehearsal;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,8 +14,11 @@ import auricle.plan.Plan;
 import auricle.plan.Scoring;
 import auricle.plan.TiedOperation;
 import auricle.scenario.ScenarioReader;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.Tag;
@@ -106,11 +110,29 @@ class YearAfterTest {
   }
 
   @Test
-  void withoutScoringMoreIsLost() {
+  void withoutScoringMoreIsLostAndAllIsAsTheTheorySays() throws IOException {
     Timeline unscored =
         year(with(operation -> operation instanceof Scoring ? List.of() : List.of(operation)));
     assertTrue(Calibration.meanLoss(unscored) > Calibration.meanLoss(usual));
+    Map<String, Double> found = Calibration.found(usual, Optional.of(unscored));
+    List<String> lines = Files.readAllLines(Path.of("THEORY.md"));
+    for (Map.Entry<String, String> row : ROWS_OF_THEORY.entrySet()) {
+      String line = lines.stream().filter(l -> l.startsWith(row.getKey())).findFirst().orElseThrow();
+      double printed = Double.parseDouble(line.split("\\|")[2].strip().replace('\u2212', '-'));
+      double digits = row.getValue().contains("loss") ? 1e-3 : 1e-2;
+      assertEquals(found.get(row.getValue()), printed, digits, line);
+    }
   }
+
+  /** Rows of the table of outcomes in THEORY.md, and what they are called here. */
+  private static final Map<String, String> ROWS_OF_THEORY =
+      Map.of(
+          "| fit: mean loss", "mean_loss",
+          "| loss at the upper level |", "loss_upper",
+          "| loss at the middle level |", "loss_middle",
+          "| share of the loss at the upper level there by 3 months |", "by_3_months",
+          "| share that comes from 3 to 6 months |", "from_3_to_6_months",
+          "| loss without scoring over that with it |", "without_scoring");
 
   @Test
   void aThickEarLosesMore() {
