@@ -117,7 +117,8 @@ class YearAfterTest {
     Map<String, Double> found = Calibration.found(usual, Optional.of(unscored));
     List<String> lines = Files.readAllLines(Path.of("THEORY.md"));
     for (Map.Entry<String, String> row : ROWS_OF_THEORY.entrySet()) {
-      String line = lines.stream().filter(l -> l.startsWith(row.getKey())).findFirst().orElseThrow();
+      String line =
+          lines.stream().filter(l -> l.startsWith(row.getKey())).findFirst().orElseThrow();
       double printed = Double.parseDouble(line.split("\\|")[2].strip().replace('\u2212', '-'));
       double digits = row.getValue().contains("loss") ? 1e-3 : 1e-2;
       assertEquals(found.get(row.getValue()), printed, digits, line);
