@@ -17,8 +17,8 @@ import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
-import javafx.scene.transform.Transform;
 import javax.imageio.ImageIO;
 
 /** Writes what is shown as files: picture, section, shape. */
@@ -38,7 +38,7 @@ public final class Exports {
   /** The three-dimensional picture as PNG at print size. */
   public void picture(Path file) throws IOException {
     bench.ear().scene().still();
-    AtomicFile.write(file, png(bench.ear(), PRINT_SCALE));
+    AtomicFile.write(file, png(bench.ear(), PRINT_SCALE, bench.em()));
   }
 
   /** Runs of pictures. */
@@ -86,12 +86,26 @@ public final class Exports {
         .orElse("");
   }
 
-  /** A node as PNG, larger by a factor. */
-  public static byte[] png(Node node, double scale) throws IOException {
-    SnapshotParameters parameters = new SnapshotParameters();
-    parameters.setTransform(Transform.scale(scale, scale));
-    parameters.setDepthBuffer(true);
-    return png(node.snapshot(parameters, null));
+  /**
+   * A pane as PNG, larger by a factor: laid out larger, text and all. A picture of it that were
+   * drawn to scale instead would have its lamps at the wrong places.
+   */
+  static byte[] png(Region pane, double scale, double em) throws IOException {
+    double width = pane.getWidth();
+    double height = pane.getHeight();
+    String style = pane.getStyle();
+    pane.setManaged(false);
+    try {
+      pane.setStyle("-fx-font-size: " + em * scale + "px;");
+      pane.resize(scale * width, scale * height);
+      pane.applyCss();
+      pane.layout();
+      return png(picture(pane));
+    } finally {
+      pane.setStyle(style);
+      pane.resize(width, height);
+      pane.setManaged(true);
+    }
   }
 
   /** An image as PNG. */

@@ -265,6 +265,11 @@ public final class Workbench extends StackPane {
     }
   }
 
+  /** Height of a line of text, pixels. */
+  double em() {
+    return Texts.em(models.look());
+  }
+
   /** The bar of the course. */
   TimeBar time() {
     return time;

@@ -149,6 +149,43 @@ class WindowTest {
     }
   }
 
+  @Test
+  void thePictureForPrintIsAsBrightAsTheScreen(FxRobot robot) throws Exception {
+    robot.clickOn("#welcome-close");
+    wait(() -> state(robot).contains("At rest"));
+    Thread.sleep(1500);
+    byte[][] shown = new byte[1][];
+    Path file = folder.resolve("print.png");
+    robot.interact(
+        () -> {
+          try {
+            shown[0] = Exports.png(window.bench().ear3d().snapshot(null, null));
+            window.exports().picture(file);
+          } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+          }
+        });
+    Files.createDirectories(PICTURES);
+    Files.copy(
+        file, PICTURES.resolve("print.png"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+    assertEquals(brightness(shown[0]), brightness(Files.readAllBytes(file)), 0.02);
+  }
+
+  /** Mean of all colours, 0 to 1. */
+  private static double brightness(byte[] png) throws IOException {
+    var picture = javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(png));
+    double sum = 0;
+    int count = 0;
+    for (int x = 0; x < picture.getWidth(); x += 3) {
+      for (int y = 0; y < picture.getHeight(); y += 3) {
+        int c = picture.getRGB(x, y);
+        sum += ((c >> 16 & 255) + (c >> 8 & 255) + (c & 255)) / 765.0;
+        count++;
+      }
+    }
+    return sum / count;
+  }
+
   private void write(Exports exports) {
     try {
       exports.picture(folder.resolve("ear.png"));
