@@ -27,6 +27,10 @@ final class Assembly {
   private final int[][][] stencils;
   private final List<AssemblyShare> shares = new ArrayList<>();
   private CliquePattern pattern;
+
+  /** The share of every unknown, kept when contacts change: it may be any. */
+  private int[] owner = new int[0];
+
   private double[] energies = new double[0];
   private double energySize;
 
@@ -104,8 +108,11 @@ final class Assembly {
   }
 
   private void share(int[][] all, CliquePattern made) {
-    int count = Math.min(Workers.present().threads(), 1 + all.length / WORTH_SHARING);
-    int[] owner = UnknownShares.of(supports.size(), all, count);
+    int worth = Math.min(Workers.present().threads(), 1 + all.length / WORTH_SHARING);
+    int count = shares.isEmpty() ? worth : shares.size();
+    if (shares.isEmpty()) {
+      owner = UnknownShares.of(supports.size(), all, count);
+    }
     int[] ownerOfFree = new int[supports.freeCount()];
     Arrays.setAll(ownerOfFree, i -> owner[supports.unknown(i)]);
     shares.clear();

@@ -47,7 +47,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = "-Dauricle.threads=1")
 public class ShellBenchmark {
   /** Cells along each side; 28 gives 841 vertices. */
   @Param({"28"})

@@ -198,6 +198,7 @@ public final class SpeedComparison {
   private double seconds(List<String> command) throws IOException, InterruptedException {
     ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
     builder.environment().put("OMP_NUM_THREADS", "1");
+    builder.environment().put("JDK_JAVA_OPTIONS", "-Dauricle.threads=1");
     builder.redirectErrorStream(true).redirectOutput(folder.resolve("log").toFile());
     long start = System.nanoTime();
     Process process = builder.start();

@@ -25,7 +25,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Warmup(iterations = 2, time = 2)
 @Measurement(iterations = 3, time = 2)
-@Fork(1)
+@Fork(value = 1, jvmArgsAppend = "-Dauricle.threads=1")
 public class FactorisationBenchmark {
   /** Grid of nodes, width x height. */
   @Param({"20x30", "40x60", "80x120"})
