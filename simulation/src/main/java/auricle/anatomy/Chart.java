@@ -1,5 +1,6 @@
 package auricle.anatomy;
 
+import auricle.geometry.Vectors;
 import auricle.mesh.ShellMesh;
 import auricle.mesh.Topology;
 import java.util.ArrayList;
@@ -110,6 +111,44 @@ public final class Chart {
    */
   public SurfaceSpot fromFold(double around, double offset_mm) {
     return spot(around, new ProfileLengths(surface.section(around)).acrossAt(offset_mm));
+  }
+
+  /** The place on the smooth surface; across is held within 0 … 1. */
+  public SurfacePlace place(double around, double across) {
+    double held = Math.min(1, Math.max(0, across));
+    return new SurfacePlace(surface, around, held, spot(around, held));
+  }
+
+  /** The place on the smooth surface where {@link #fromFold} has its spot. */
+  public SurfacePlace placeFromFold(double around, double offset_mm) {
+    return place(around, new ProfileLengths(surface.section(around)).acrossAt(offset_mm));
+  }
+
+  /**
+   * Places spread evenly over a disc on the smooth surface: one in the middle, and rings of six,
+   * twelve and so on; held at the foot of the wall and at the free edge.
+   *
+   * @param middle the middle of the disc, beyond the foot of the wall
+   * @param radius_mm of the disc
+   * @param rings how many rings; each place stands for the same area
+   */
+  public List<SurfacePlace> disc(SurfacePlace middle, double radius_mm, int rings) {
+    AuricleSurface.Slice slice = surface.slice(middle.around());
+    double[] out = Vectors.unit(slice.section().direction(middle.across()));
+    double[] side = Vectors.cross(slice.normal(middle.across()), out);
+    double[] along = slice.alongAround(middle.across());
+    List<SurfacePlace> places = new ArrayList<>(List.of(middle));
+    double from = foldOffsetAt_mm(middle.around(), middle.across());
+    double step = radius_mm / (rings + 0.5);
+    for (int r = 1; r <= rings; r++) {
+      for (int k = 0; k < 6 * r; k++) {
+        double angle = Math.PI * k / (3 * r);
+        double around = r * step * Math.sin(angle) / Vectors.dot(along, side);
+        double offset = r * step * Math.cos(angle) - around * Vectors.dot(along, out);
+        places.add(placeFromFold(middle.around() + around, from + offset));
+      }
+    }
+    return places;
   }
 
   /** Arc length along the profile from the fold line to a place; positive towards the rim, mm. */

@@ -4,7 +4,7 @@ package auricle.energy;
  * A point that threads and loads hold on to, with its position p(u) and the first two derivatives
  * by the few unknowns it depends on.
  */
-public sealed interface MaterialPoint permits SurfacePoint, VertexPoint, FixedPoint {
+public sealed interface MaterialPoint permits SurfacePoint, MeanPoint, VertexPoint, FixedPoint {
   /** The n unknowns that move the point, without repetition; shared, not to be changed. */
   int[] unknowns();
 

@@ -1,6 +1,7 @@
 package auricle.energy;
 
 import auricle.geometry.PlateFrame;
+import auricle.geometry.TrianglePlace;
 import auricle.geometry.Vectors;
 import auricle.mesh.Topology;
 
@@ -21,6 +22,7 @@ import auricle.mesh.Topology;
  */
 public final class SurfacePoint implements MaterialPoint {
   private static final double WEIGHT_TOLERANCE = 1e-9;
+  private static final double BESIDE = 1;
   private final int[] unknowns = new int[9];
   private final double[] weight;
   private final double offset;
@@ -35,13 +37,35 @@ public final class SurfacePoint implements MaterialPoint {
    */
   public SurfacePoint(
       Topology topology, int triangle, double weight1, double weight2, double offset_mm) {
-    this.weight = new double[] {1 - weight1 - weight2, weight1, weight2};
-    this.offset = offset_mm;
+    this(topology, triangle, new TrianglePlace(weight1, weight2, offset_mm), WEIGHT_TOLERANCE);
+  }
+
+  /**
+   * A point that a triangle carries, wherever it is at rest: on a curved surface it does not lie
+   * straight above the flat triangle, and its foot may be a little outside of it.
+   *
+   * @param rest unknowns of the mesh at rest
+   * @param point x, y, z of the point at rest, mm
+   * @throws IllegalArgumentException if the foot is farther outside than the triangle is high
+   */
+  public static SurfacePoint carried(
+      Topology topology, int triangle, double[] rest, double[] point) {
+    double[][] x = new double[3][];
+    for (int i = 0; i < 3; i++) {
+      x[i] = Vectors.at(rest, topology.unknowns().vertex(topology.vertex(triangle, i)));
+    }
+    return new SurfacePoint(topology, triangle, TrianglePlace.of(x[0], x[1], x[2], point), BESIDE);
+  }
+
+  private SurfacePoint(Topology topology, int triangle, TrianglePlace place, double outside) {
+    this.weight =
+        new double[] {1 - place.weight1() - place.weight2(), place.weight1(), place.weight2()};
+    this.offset = place.height();
     for (double w : weight) {
-      if (!(w >= -WEIGHT_TOLERANCE) || !Double.isFinite(offset_mm)) {
+      if (!(w >= -outside) || !Double.isFinite(offset)) {
         throw new IllegalArgumentException(
             "weights %s, %s and offset %s name no point of triangle %d"
-                .formatted(weight1, weight2, offset_mm, triangle));
+                .formatted(weight[1], weight[2], offset, triangle));
       }
     }
     for (int i = 0; i < 3; i++) {

@@ -5,17 +5,18 @@ import auricle.anatomy.EarMeasurements;
 import auricle.anatomy.MeshLevel;
 import auricle.anatomy.ShapeParameters;
 import auricle.diagnostics.BadInputException;
-import auricle.measurement.EarMeasurer;
 import auricle.measurement.Measures;
 import auricle.measurement.RestMeasurer;
 import java.util.List;
 import java.util.Objects;
 
 /**
- * Finds the ear that has given measurements. The shape is fitted on the smooth surface and measured
- * on the mesh; what the mesh reads more or less is then made up for by a second fit. Least squares
- * may leave one measurement just outside its tolerance while others have room: rounds with {@link
- * Weights}, in which the shape may be an unusual one, then bring the worst down.
+ * Finds the ear that has given measurements. The shape is fitted and measured on the smooth
+ * surface, so it is the same on every mesh. Where to read is chosen for the first guess; what this
+ * reads more or less than places chosen for the shape that was found is then made up for by a
+ * second fit. Least squares may leave one measurement just outside its tolerance while others have
+ * room: rounds with {@link Weights}, in which the shape may be an unusual one, then bring the worst
+ * down.
  */
 public final class EarFitter {
   private static final List<Double> PULLS = List.of(0.3, 0.05, 0.02);
@@ -33,7 +34,7 @@ public final class EarFitter {
   private EarFitter() {}
 
   /**
-   * The ear that meets every measurement within 0.5 mm or 2 deg, as measured on its mesh.
+   * The ear that meets every measurement within 0.5 mm or 2 deg.
    *
    * @param ear what was measured
    * @param level how finely the ear is meshed
@@ -57,35 +58,49 @@ public final class EarFitter {
     Weights weights = Weights.equal(wanted.values().size());
     ShapeParameters guess = FirstGuess.of(ear);
     RestMeasurer measurer = new RestMeasurer(guess);
-    ShapeParameters shape = guess;
-    FittedEar best = null;
+    Candidate last = Candidate.of(guess, wanted);
+    Candidate best = null;
     for (int round = 0; round < PULLS.size() + SHARING; round++) {
       boolean sharing = round >= PULLS.size();
       double pull = sharing ? SHARING_PULL : PULLS.get(round);
-      shape = new ShapeFit(aim, weights, measurer, guess, pull, sharing).from(shape);
-      FittedEar fitted = measured(wanted, shape, level);
-      best = best == null || better(fitted, best, sharing) ? fitted : best;
-      if (worst(best) < CLOSE || (best.met() && round >= PULLS.size() - 1)) {
+      ShapeFit fit = new ShapeFit(aim, weights, measurer, guess, pull, sharing);
+      last = Candidate.of(fit.from(last.shape), wanted);
+      best = best == null || last.better(best, sharing) ? last : best;
+      if (best.worst() < CLOSE || (best.met() && round >= PULLS.size() - 1)) {
         break;
       }
-      aim = wanted.less(fitted.measures(), measurer.measure(shape));
-      weights = sharing ? weights.after(fitted.residuals()) : weights;
+      aim = wanted.less(last.measures, measurer.measure(last.shape));
+      weights = sharing ? weights.after(last.off) : weights;
     }
-    return Objects.requireNonNull(best);
+    return Objects.requireNonNull(best).meshed(level);
   }
 
-  /** Sharing out a miss puts more measurements off: only worth it where all of them end up met. */
-  private static boolean better(FittedEar fitted, FittedEar best, boolean sharing) {
-    return worst(fitted) < worst(best) && (!sharing || fitted.met());
-  }
+  /**
+   * A shape with what is measured on it.
+   *
+   * @param off how well each measurement is met
+   */
+  private record Candidate(ShapeParameters shape, Measures measures, List<FitResidual> off) {
+    static Candidate of(ShapeParameters shape, Wanted wanted) {
+      Measures measures = new RestMeasurer(shape).measure(shape);
+      return new Candidate(shape, measures, wanted.residuals(measures));
+    }
 
-  private static FittedEar measured(Wanted wanted, ShapeParameters shape, MeshLevel level) {
-    Auricle auricle = Auricle.of(shape, level);
-    Measures measures = new EarMeasurer(auricle).measure(auricle.mesh().unknowns());
-    return new FittedEar(auricle, measures, wanted.residuals(measures));
-  }
+    /** Sharing out a miss puts more measurements off: only worth it where all end up met. */
+    boolean better(Candidate other, boolean sharing) {
+      return worst() < other.worst() && (!sharing || met());
+    }
 
-  private static double worst(FittedEar fitted) {
-    return fitted.residuals().stream().mapToDouble(r -> Math.abs(r.share())).max().orElse(0);
+    boolean met() {
+      return off.stream().allMatch(FitResidual::met);
+    }
+
+    FittedEar meshed(MeshLevel level) {
+      return new FittedEar(Auricle.of(shape, level), measures, off);
+    }
+
+    double worst() {
+      return off.stream().mapToDouble(r -> Math.abs(r.share())).max().orElse(0);
+    }
   }
 }

@@ -8,7 +8,7 @@ import java.util.List;
  * An ear with the measurements that were given.
  *
  * @param auricle its rest shape, as a mesh
- * @param measures everything that is measured on that mesh
+ * @param measures everything that is measured on it at rest
  * @param residuals how well each given measurement is met
  */
 public record FittedEar(Auricle auricle, Measures measures, List<FitResidual> residuals) {

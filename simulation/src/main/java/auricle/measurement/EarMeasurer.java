@@ -19,9 +19,11 @@ public final class EarMeasurer {
    * @param auricle the ear at rest
    */
   public EarMeasurer(Auricle auricle) {
-    SamplePlan plan = new SamplePlan(new RestSurface(auricle.shape()));
+    RestSurface surface = new RestSurface(auricle.shape());
+    SamplePlan plan = new SamplePlan(surface);
     readings = new EarReadings(plan);
-    reader = new SpotReader(plan, auricle.chart());
+    reader =
+        new SpotReader(plan, auricle.chart(), auricle.mesh().positions(), plan.restPoints(surface));
   }
 
   /**

@@ -1,7 +1,7 @@
 package auricle.surgery;
 
 import auricle.anatomy.Chart;
-import auricle.anatomy.SurfaceSpot;
+import auricle.anatomy.SurfacePlace;
 import auricle.diagnostics.Findings;
 import auricle.energy.FixedPoint;
 import auricle.energy.MaterialPoint;
@@ -21,6 +21,7 @@ import auricle.plan.RimWedge;
 import auricle.plan.Scoring;
 import auricle.plan.SkinStrip;
 import auricle.plan.Tie;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,7 @@ final class Changes {
 
   private final EarPlaces places;
   private final EarWall wall;
+  private final Bites bites;
   private final Tissue tissue;
   private final Findings findings;
   private final Map<Class<? extends Operation>, Function<Operation, Change>> makers =
@@ -42,6 +44,7 @@ final class Changes {
   Changes(EarPlaces places, EarWall wall, Tissue tissue, Findings findings) {
     this.places = places;
     this.wall = wall;
+    bites = new Bites(places, wall);
     this.tissue = tissue;
     this.findings = findings;
     maker(FoldSuture.class, this::foldSuture);
@@ -56,7 +59,7 @@ final class Changes {
     maker(CaudaExcision.class, o -> new TakenCauda(o, places, wall));
     maker(
         SkinStrip.class,
-        o -> new ClosedSkin(o, places, wall, tissue.healing().skinStripTension_n_per_mm()));
+        o -> new ClosedSkin(o, places, bites, tissue.healing().skinStripTension_n_per_mm()));
   }
 
   private <T extends Operation> void maker(Class<T> kind, Function<T, Change> make) {
@@ -73,28 +76,26 @@ final class Changes {
   }
 
   private Change foldSuture(FoldSuture o) {
-    List<MaterialPoint> points =
-        List.of(
-            posterior(o.scaphaUpper()),
-            posterior(o.scaphaLower()),
-            posterior(o.conchaLower()),
-            posterior(o.conchaUpper()));
-    BodyThread thread = suture(o.name(), o.thread(), points);
+    BodyThread thread =
+        suture(
+            o.name(),
+            o.thread(),
+            List.of(
+                at(o.scaphaUpper()),
+                at(o.scaphaLower()),
+                at(o.conchaLower()),
+                at(o.conchaUpper())));
     return new LoopTie(
         thread, o.tie(), (gap, u) -> thread.distance(0, 1, u) + thread.distance(2, 3, u) + 2 * gap);
   }
 
-  private MaterialPoint posterior(Bite bite) {
-    return posterior(places.fromFold(bite.level_percent(), bite.fromFold_mm()));
+  private SurfacePlace at(Bite bite) {
+    return places.fromFold(bite.level_percent(), bite.fromFold_mm());
   }
 
-  private MaterialPoint posterior(SurfaceSpot spot) {
-    return places.point(spot, wall.posteriorFace_mm(spot.triangle()));
-  }
-
-  private SurfaceSpot onWall(double level_percent, double wall_percent, double along_mm) {
+  private SurfacePlace onWall(double level_percent, double wall_percent, double along_mm) {
     double around = places.aroundAlongFold(level_percent, along_mm);
-    return places.chart().fromFold(around, places.wallOffset_mm(around, wall_percent));
+    return places.chart().placeFromFold(around, places.wallOffset_mm(around, wall_percent));
   }
 
   private Change mastoidSuture(ConchaMastoidSuture o) {
@@ -102,21 +103,23 @@ final class Changes {
     double height =
         chart.lowest_mm()
             + o.mastoidLevel_percent() / 100 * (chart.highest_mm() - chart.lowest_mm());
-    List<MaterialPoint> points =
-        List.of(
-            posterior(onWall(o.level_percent(), o.wall_percent(), -o.span_mm() / 2)),
-            posterior(onWall(o.level_percent(), o.wall_percent(), o.span_mm() / 2)),
+    BodyThread thread =
+        suture(
+            o.name(),
+            o.thread(),
+            List.of(
+                onWall(o.level_percent(), o.wall_percent(), -o.span_mm() / 2),
+                onWall(o.level_percent(), o.wall_percent(), o.span_mm() / 2)),
             new FixedPoint(0, -o.mastoidPosterior_mm(), height));
-    BodyThread thread = suture(o.name(), o.thread(), points);
     return new LoopTie(thread, o.tie(), (gap, u) -> thread.distance(0, 1, u) + 2 * gap);
   }
 
   private Change lobuleSuture(LobuleSuture o) {
-    List<MaterialPoint> points =
+    List<SurfacePlace> ends =
         List.of(
-            posterior(places.cauda(o.caudaFromTip_mm())),
-            posterior(onWall(o.bowlLevel_percent(), o.bowlWall_percent(), 0)));
-    return new LoopTie(suture(o.name(), o.thread(), points), o.tie(), (gap, u) -> 2 * gap);
+            places.cauda(o.caudaFromTip_mm()),
+            onWall(o.bowlLevel_percent(), o.bowlWall_percent(), 0));
+    return new LoopTie(suture(o.name(), o.thread(), ends), o.tie(), (gap, u) -> 2 * gap);
   }
 
   private Change bolster(Bolster o) {
@@ -135,11 +138,16 @@ final class Changes {
   }
 
   private MaterialPoint held(Bolster o, double along_mm, double offset_mm) {
-    return posterior(places.alongFold(o.level_percent(), along_mm, offset_mm));
+    return bites.at(places.alongFold(o.level_percent(), along_mm, offset_mm), 0);
   }
 
-  private BodyThread suture(String name, String key, List<MaterialPoint> points) {
+  private BodyThread suture(
+      String name, String key, List<SurfacePlace> bitten, MaterialPoint... others) {
     Optional<ThreadRow> row = tissue.thread(key);
+    double diameter = row.map(ThreadRow::diameter_mm).orElse(0.0);
+    List<MaterialPoint> points = new ArrayList<>();
+    bitten.forEach(place -> points.add(bites.at(place, diameter)));
+    points.addAll(List.of(others));
     if (row.isEmpty()) {
       findings.error(
           name + "/thread",

@@ -1,6 +1,6 @@
 package auricle.surgery;
 
-import auricle.anatomy.SurfaceSpot;
+import auricle.anatomy.SurfacePlace;
 import auricle.energy.FixedPoint;
 import auricle.energy.MaterialPoint;
 import auricle.plan.SkinStrip;
@@ -31,23 +31,22 @@ final class ClosedSkin implements Change {
   /**
    * @param tension_n_per_mm of a fresh closure, a millimetre of its length
    */
-  ClosedSkin(SkinStrip strip, EarPlaces places, EarWall wall, double tension_n_per_mm) {
+  ClosedSkin(SkinStrip strip, EarPlaces places, Bites bites, double tension_n_per_mm) {
     this.strip = strip;
     double top = places.foldLength_mm(strip.toLevel_percent());
     double length = places.foldLength_mm(strip.fromLevel_percent()) - top;
     for (int i = 0; i < SPRINGS; i++) {
       double along = length * (i + 0.5) / SPRINGS;
-      addSpring(along, places, wall, tension_n_per_mm * length / SPRINGS);
+      addSpring(along, places, bites, tension_n_per_mm * length / SPRINGS);
     }
   }
 
-  private void addSpring(double along, EarPlaces places, EarWall wall, double tension_n) {
-    SurfaceSpot fold = places.alongFold(strip.toLevel_percent(), along, 0);
-    double around = places.around(fold.triangle());
-    SurfaceSpot spot =
+  private void addSpring(double along, EarPlaces places, Bites bites, double tension_n) {
+    double around = places.aroundAlongFold(strip.toLevel_percent(), along);
+    SurfacePlace place =
         places.alongFold(
             strip.toLevel_percent(), along, places.wallOffset_mm(around, WALL_PERCENT));
-    MaterialPoint back = places.point(spot, wall.posteriorFace_mm(spot.triangle()));
+    MaterialPoint back = bites.at(place, 0);
     double[] x = back.position(places.restUnknowns());
     double out = Math.hypot(x[1], x[2]);
     double far = (out + BEHIND_MM) / out;

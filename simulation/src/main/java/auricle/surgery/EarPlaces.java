@@ -3,7 +3,7 @@ package auricle.surgery;
 import auricle.anatomy.Auricle;
 import auricle.anatomy.Chart;
 import auricle.anatomy.Region;
-import auricle.anatomy.SurfaceSpot;
+import auricle.anatomy.SurfacePlace;
 import auricle.energy.SurfacePoint;
 import auricle.geometry.Vectors;
 import auricle.mesh.Topology;
@@ -75,14 +75,14 @@ final class EarPlaces {
     return unknowns;
   }
 
-  /** A spot at a level of the fold line and a distance from it, mm, + towards the rim. */
-  SurfaceSpot fromFold(double level_percent, double offset_mm) {
-    return chart.fromFold(chart.aroundAtHeight(level_percent), offset_mm);
+  /** A place at a level of the fold line and a distance from it, mm, + towards the rim. */
+  SurfacePlace fromFold(double level_percent, double offset_mm) {
+    return chart.placeFromFold(chart.aroundAtHeight(level_percent), offset_mm);
   }
 
-  /** A spot so far along the fold line from a level, mm (+ downwards), and off it. */
-  SurfaceSpot alongFold(double level_percent, double along_mm, double offset_mm) {
-    return chart.fromFold(aroundAlongFold(level_percent, along_mm), offset_mm);
+  /** A place so far along the fold line from a level, mm (+ downwards), and off it. */
+  SurfacePlace alongFold(double level_percent, double along_mm, double offset_mm) {
+    return chart.placeFromFold(aroundAlongFold(level_percent, along_mm), offset_mm);
   }
 
   /** Chart coordinate so far along the fold line from a level, mm, + downwards. */
@@ -151,10 +151,12 @@ final class EarPlaces {
     return rim.length(Chart.CAUDA_END);
   }
 
-  /** A spot at a distance from the tip of the cauda, on its middle line: the same on every mesh. */
-  SurfaceSpot cauda(double fromTip_mm) {
+  /**
+   * A place at a distance from the tip of the cauda, on its middle line: the same on every mesh.
+   */
+  SurfacePlace cauda(double fromTip_mm) {
     double at = rim.around(caudaEnd_mm() - fromTip_mm);
-    return chart.fromFold(at, chart.foldOffsetAt_mm(at, 1) - caudaMiddle_mm());
+    return chart.placeFromFold(at, chart.foldOffsetAt_mm(at, 1) - caudaMiddle_mm());
   }
 
   private double caudaMiddle_mm() {
@@ -164,8 +166,13 @@ final class EarPlaces {
         .orElse(0);
   }
 
-  /** A spot as a point of the body, off the reference surface along the normal, mm. */
-  SurfacePoint point(SurfaceSpot spot, double offset_mm) {
-    return new SurfacePoint(topology(), spot.triangle(), spot.weight1(), spot.weight2(), offset_mm);
+  /** A place as a point of the body, off the reference surface along the normal, mm. */
+  SurfacePoint point(SurfacePlace place, double offset_mm) {
+    return carried(place.spot().triangle(), place.point(offset_mm));
+  }
+
+  /** A point in space, x, y, z at rest, mm, that a triangle carries. */
+  SurfacePoint carried(int triangle, double[] point) {
+    return SurfacePoint.carried(topology(), triangle, unknowns, point);
   }
 }

@@ -30,7 +30,7 @@ public final class RimPress {
     EarPlaces places = new EarPlaces(auricle);
     Chart chart = auricle.chart();
     double around = chart.aroundOfRimAtHeight(level_percent);
-    MaterialPoint rim = places.point(chart.spot(around, chart.acrossOfRim(around)), 0);
+    MaterialPoint rim = places.point(chart.place(around, chart.acrossOfRim(around)), 0);
     double[] x = rim.position(places.restUnknowns());
     BodyThread press =
         BodyThread.pulling(

@@ -1,5 +1,6 @@
 package auricle.energy;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -52,6 +53,33 @@ class ElasticThreadTest {
     thread.tieToLength(0.8 * thread.length(u));
     assertEquals(12, thread.stencil(0).length, "the four vertices of two neighbours");
     EnergyTermContract.assertExact(thread, u);
+  }
+
+  @Test
+  void derivativesOfASpreadBiteAreExact() {
+    List<MaterialPoint> held = bites();
+    MeanPoint spread = new MeanPoint(held.subList(0, 3), List.of(0.5, 0.3, 0.2));
+    ElasticThread thread =
+        new ElasticThread("spread", List.of(spread, held.get(3), held.get(0)), true, 40);
+    thread.tieToLength(0.9 * thread.length(u));
+    EnergyTermContract.assertExact(thread, u);
+  }
+
+  @Test
+  void sharesOfASpreadBiteSumToOne() {
+    assertThrows(
+        IllegalArgumentException.class, () -> new MeanPoint(bites(), List.of(0.4, 0.3, 0.2, 0.2)));
+    assertThrows(IllegalArgumentException.class, () -> new MeanPoint(bites(), List.of(1.0)));
+  }
+
+  @Test
+  void aTriangleCarriesAPointFromWhereItStandsAtRest() {
+    double[] flat = Shapes.flat(N, N);
+    double[] point = {1.3, 0.2, -0.7};
+    SurfacePoint carried = SurfacePoint.carried(mesh, 3, flat, point);
+    assertArrayEquals(point, carried.position(flat), 1e-14);
+    double[] far = {1.3, 0.2 + 20, -0.7};
+    assertThrows(IllegalArgumentException.class, () -> SurfacePoint.carried(mesh, 3, flat, far));
   }
 
   @Test

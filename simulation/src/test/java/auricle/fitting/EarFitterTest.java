@@ -8,6 +8,7 @@ import auricle.anatomy.EarMeasurements;
 import auricle.anatomy.MeshFaults;
 import auricle.anatomy.MeshLevel;
 import auricle.anatomy.SelfCrossing;
+import auricle.anatomy.ShapeKnob;
 import auricle.diagnostics.BadInputException;
 import auricle.diagnostics.Finding;
 import java.util.List;
@@ -105,6 +106,16 @@ class EarFitterTest {
       assertEquals(List.of(), new SelfCrossing(fitted.auricle().mesh()).triangles(), shape);
     }
     assertTrue(met >= MOST, met + " of " + ANY + " met");
+  }
+
+  @Test
+  void everyMeshLevelSamplesTheSameShape() {
+    FittedEar planning = EarFitter.nearest(CHILD, MeshLevel.PLANNING);
+    FittedEar fine = EarFitter.nearest(CHILD, MeshLevel.FINE);
+    for (ShapeKnob knob : ShapeKnob.values()) {
+      assertEquals(
+          planning.auricle().shape().value(knob), fine.auricle().shape().value(knob), knob.name());
+    }
   }
 
   @Test
