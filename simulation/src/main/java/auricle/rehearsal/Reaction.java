@@ -10,9 +10,11 @@ import java.util.Map;
  * @param operation name of the operation
  * @param dose key of the dose
  * @param unit of the dose
- * @param rates change of each figure, in its unit, per unit of the dose
+ * @param rates change of each figure, in its unit, per unit of the dose; empty if there is no rate
+ * @param without why there is no rate, in words; empty if there is one
  */
-public record Reaction(String operation, String dose, String unit, Map<Figure, Double> rates) {
+public record Reaction(
+    String operation, String dose, String unit, Map<Figure, Double> rates, String without) {
   /** Keeps its own copy of the rates. */
   public Reaction {
     rates = Map.copyOf(rates);

@@ -21,12 +21,19 @@ import java.util.Map;
  * of the state at rest; ∂g/∂p by differences of the forces at the same place, the measurements by
  * differences along du/dp.
  *
+ * <p>Forces can jump: a thread goes slack or taut, a bite passes to the next triangle. So a rate
+ * is taken from more and from less of the dose, over shorter and shorter steps, until both agree;
+ * if they never do, there is no rate, and the reaction says so.
+ *
  * <p>Threads keep the length that they were tied to: what a dose does to the knot of a thread tied
  * at a tension later on is left out, and rates by such tensions are not given.
  */
 final class Reactions {
-  /** Differences are taken over this share of a dose's control step. */
-  private static final double SHARE = 0.05;
+  /** Differences are taken over these shares of a dose's control step, the first that will do. */
+  private static final List<Double> SHARES = List.of(0.05, 0.01, 0.002);
+
+  private static final String WITHOUT =
+      "no rate here: more and less of it act differently, as where a thread goes slack or taut";
 
   /** Farthest that any unknown moves when a measurement is differenced, mm or rad. */
   private static final double MOTION = 1e-3;
@@ -35,12 +42,14 @@ final class Reactions {
   private final List<Operation> operations;
   private final EarMeasurer measurer;
   private final Sensitivities sensitivities;
+  private final double[] present;
 
-  Reactions(EarBody body, List<Operation> operations) {
+  Reactions(EarBody body, List<Operation> operations) throws BadInputException {
     this.body = body;
     this.operations = operations;
     measurer = new EarMeasurer(body.auricle());
     sensitivities = body.sensitivities();
+    present = forces(operations);
   }
 
   /** A reaction for every dose but tensions; none if it is cancelled. */
@@ -67,20 +76,27 @@ final class Reactions {
   }
 
   Reaction reaction(int i, Dose dose) throws BadInputException {
-    double h = SHARE * dose.step();
-    double[] more = forces(i, dose, h);
-    double[] less = forces(i, dose, -h);
-    double[] rate = new double[more.length];
-    for (int k = 0; k < rate.length; k++) {
-      rate[k] = (more[k] - less[k]) / (2 * h);
+    Map<Figure, Double> rates = Map.of();
+    for (int k = 0; k < SHARES.size() && rates.isEmpty(); k++) {
+      double h = SHARES.get(k) * dose.step();
+      OneSided more = new OneSided(rates(i, dose, h), dose.step());
+      rates = more.meanWith(rates(i, dose, -h)).orElse(Map.of());
     }
-    double[] motion = sensitivities.rate(rate);
-    return new Reaction(operations.get(i).name(), dose.key(), dose.unit(), figures(motion));
+    String without = rates.isEmpty() ? WITHOUT : "";
+    return new Reaction(operations.get(i).name(), dose.key(), dose.unit(), rates, without);
   }
 
-  private double[] forces(int i, Dose dose, double change) throws BadInputException {
+  private Map<Figure, Double> rates(int i, Dose dose, double change) throws BadInputException {
     List<Operation> other = new ArrayList<>(operations);
     other.set(i, operations.get(i).withDose(dose.key(), dose.value() + change));
+    double[] rate = forces(other);
+    for (int k = 0; k < rate.length; k++) {
+      rate[k] = (rate[k] - present[k]) / change;
+    }
+    return figures(sensitivities.rate(rate));
+  }
+
+  private double[] forces(List<Operation> other) throws BadInputException {
     return EarBody.of(body.auricle(), body.tissue(), other).forcesInPlaceOf(body);
   }
 

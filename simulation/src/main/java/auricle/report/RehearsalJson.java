@@ -95,6 +95,9 @@ public final class RehearsalJson {
     json.text("dose", reaction.dose());
     json.text("unit", reaction.unit());
     json.object("rates", o -> rates(reaction.rates()));
+    if (!reaction.without().isEmpty()) {
+      json.text("without", reaction.without());
+    }
   }
 
   private void rates(Map<Figure, Double> rates) {

@@ -137,7 +137,12 @@ final class RehearsalTable {
       text.append(
           "What a little more of each dose would do in the end (mm or deg for 1 of its unit)\n");
       text.append(table.text()).append('\n');
+      ear.reactions().stream().filter(r -> !r.without().isEmpty()).forEach(this::withoutRate);
     }
+  }
+
+  private void withoutRate(Reaction reaction) {
+    text.append("%s, %s: %s%n".formatted(reaction.operation(), reaction.dose(), reaction.without()));
   }
 
   private static String percent(double share, double whole_n) {

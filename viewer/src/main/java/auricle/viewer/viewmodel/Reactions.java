@@ -5,6 +5,7 @@ import auricle.viewer.task.Reaction;
 import auricle.viewer.task.Rehearsed;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -61,13 +62,26 @@ public final class Reactions {
             .toList();
     List<String> idle =
         all.stream()
-            .filter(r -> r.most(DISTANCES) < NOTHING_MM)
+            .filter(r -> !r.changes().isEmpty() && r.most(DISTANCES) < NOTHING_MM)
             .map(r -> r.operation() + ": " + r.label())
             .toList();
     String words =
         "Rates at the end of the operation, from the stiffness at rest, for one turn of each "
             + "control; threads keep their lengths. Tensions are not among them.";
-    return new Shown(words, strong, idle);
+    return new Shown(words + without(all), strong, idle);
+  }
+
+  private static String without(List<Reaction> all) {
+    String names =
+        all.stream()
+            .filter(r -> r.changes().isEmpty())
+            .map(r -> r.operation() + ": " + r.label())
+            .collect(Collectors.joining(", "));
+    return names.isEmpty()
+        ? ""
+        : " No rate here, since more and less of it act differently, as where a thread goes slack: "
+            + names
+            + ".";
   }
 
   /** What there is to show. */
