@@ -38,8 +38,7 @@ record OneSided(Map<Figure, Double> rates, double step) {
     for (Figure figure : rates.keySet()) {
       double here = rates.getOrDefault(figure, Double.NaN);
       double there = other.getOrDefault(figure, Double.NaN);
-      double allowed =
-          Math.max(NOTHING / step, SHARE * Math.max(Math.abs(here), Math.abs(there)));
+      double allowed = Math.max(NOTHING / step, SHARE * Math.max(Math.abs(here), Math.abs(there)));
       if (!CORNERED.contains(figure) && !(Math.abs(here - there) <= allowed)) {
         return Optional.empty();
       }

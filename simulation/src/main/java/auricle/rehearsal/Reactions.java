@@ -21,9 +21,9 @@ import java.util.Map;
  * of the state at rest; ∂g/∂p by differences of the forces at the same place, the measurements by
  * differences along du/dp.
  *
- * <p>Forces can jump: a thread goes slack or taut, a bite passes to the next triangle. So a rate
- * is taken from more and from less of the dose, over shorter and shorter steps, until both agree;
- * if they never do, there is no rate, and the reaction says so.
+ * <p>Forces can jump: a thread goes slack or taut, a bite passes to the next triangle. So a rate is
+ * taken from more and from less of the dose, over shorter and shorter steps, until both agree; if
+ * they never do, there is no rate, and the reaction says so.
  *
  * <p>Threads keep the length that they were tied to: what a dose does to the knot of a thread tied
  * at a tension later on is left out, and rates by such tensions are not given.

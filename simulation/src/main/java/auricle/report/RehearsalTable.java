@@ -142,7 +142,8 @@ final class RehearsalTable {
   }
 
   private void withoutRate(Reaction reaction) {
-    text.append("%s, %s: %s%n".formatted(reaction.operation(), reaction.dose(), reaction.without()));
+    text.append(
+        "%s, %s: %s%n".formatted(reaction.operation(), reaction.dose(), reaction.without()));
   }
 
   private static String percent(double share, double whole_n) {

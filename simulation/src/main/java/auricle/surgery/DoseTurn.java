@@ -13,8 +13,8 @@ import java.util.function.IntFunction;
  *
  * <p>Where a tissue comes to rest under given lengths of thread does not depend on the way, so this
  * is where a whole run ends if the lengths are the same. That of a loop tied to a gap follows from
- * its bites. That of a loop tied at a tension is what the pull leaves it when it is knotted: for
- * these the body is led once more to where it stood at that step.
+ * its bites, as they stood when it was tied. That of a loop tied at a tension is what the pull
+ * leaves it when it is knotted: for these the body is led once more to where it stood at that step.
  */
 final class DoseTurn {
   private final ShellBody body;
@@ -22,7 +22,7 @@ final class DoseTurn {
   private final ShellBody from;
   private final List<Change> there;
   private final Solving solving;
-  private final Map<Integer, Double> knots = new HashMap<>();
+  private final Map<Integer, Double> lengths = new HashMap<>();
   private int altered;
 
   /**
@@ -46,16 +46,26 @@ final class DoseTurn {
    * @param states where a body like it came to rest after each change
    */
   Settled follow(int first, IntFunction<RestState> states) {
+    for (int i = 0; i < here.size(); i++) {
+      gap(i, states.apply(i - 1));
+    }
     for (int i = first; i < here.size(); i++) {
       if (here.get(i) instanceof LoopTie loop && loop.newlyKnotted(there.get(i))) {
         Optional<Double> knot = knot(loop, i, states.apply(i));
         if (knot.isEmpty()) {
           return Settled.untouched().ended(Outcome.STALLED, "a knot on the way was not found");
         }
-        knots.put(i, knot.get());
+        lengths.put(i, knot.get());
       }
     }
     return end();
+  }
+
+  private void gap(int i, RestState before) {
+    if (here.get(i) instanceof LoopTie loop && there.get(i) instanceof LoopTie other) {
+      body.restore(before);
+      loop.lengthAfter(other, body.unknowns()).ifPresent(length -> lengths.put(i, length));
+    }
   }
 
   private void alterUpTo(int last) {
@@ -68,9 +78,9 @@ final class DoseTurn {
     alterUpTo(i);
     body.restore(state);
     for (int k = 0; k < i; k++) {
-      Double knot = knots.get(k);
-      if (knot != null) {
-        ((LoopTie) here.get(k)).keep(knot);
+      Double length = lengths.get(k);
+      if (length != null) {
+        ((LoopTie) here.get(k)).keep(length);
       } else {
         here.get(k).tieAs(there.get(k), body.unknowns());
       }
@@ -97,9 +107,7 @@ final class DoseTurn {
     if (!(here.get(k) instanceof LoopTie loop)) {
       return Optional.empty();
     }
-    Double knot = knots.get(k);
-    return knot != null
-        ? loop.tieTo(knot, body, solving)
-        : loop.turnFrom((LoopTie) there.get(k), body, solving);
+    Double length = lengths.get(k);
+    return length == null ? Optional.empty() : loop.tieTo(length, body, solving);
   }
 }

@@ -170,7 +170,7 @@ public final class EarBody {
    * @param other made for as many operations of the same kinds and names, all of them done
    * @param first operation that differs
    * @param states where the ear came to rest after each operation, by its index, under doses like
-   *     these
+   *     these; -1 for before the first
    */
   public Settled turnFrom(
       EarBody other, int first, IntFunction<RestState> states, Solving solving) {

@@ -84,7 +84,8 @@ final class LoopTie implements Change {
     }
   }
 
-  private Optional<Double> lengthAfter(LoopTie other, double[] u) {
+  /** The length of the other loop, plus what gaps and bites make of difference; none for pulls. */
+  Optional<Double> lengthAfter(LoopTie other, double[] u) {
     if (tie instanceof Tie.Gap here && other.tie instanceof Tie.Gap there) {
       double difference = length.of(here.gap_mm(), u) - other.length.of(there.gap_mm(), u);
       return other.thread.restLength_mm().map(rest -> rest + difference);
@@ -115,11 +116,6 @@ final class LoopTie implements Change {
     boolean there =
         tie instanceof Tie.Tension t && body.adjust(thread, t.tension_n(), solving).isPresent();
     return there || make(body, solving).converged() ? thread.restLength_mm() : Optional.empty();
-  }
-
-  /** Leads to the length that gaps and bites make of the other's. */
-  Optional<Settled> turnFrom(LoopTie other, ShellBody body, Solving solving) {
-    return lengthAfter(other, body.unknowns()).flatMap(rest -> tieTo(rest, body, solving));
   }
 
   /**
