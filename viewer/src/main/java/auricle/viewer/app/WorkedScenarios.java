@@ -32,6 +32,7 @@ final class WorkedScenarios {
     titles.put(FIRST, "Open fold");
     titles.put("deep_bowl.yaml", "Deep bowl");
     titles.put("fold_and_bowl.yaml", "Open fold and deep bowl");
+    titles.put("worked_to_target.yaml", "Worked to the balance aimed for");
     titles.put("lobule_unmasked.yaml", "Lobule unmasked, then controlled");
     titles.put("upper_too_far.yaml", "Upper third pulled too far");
     titles.put("scoring_face.yaml", "Posterior against anterior scoring");
