@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.junit.jupiter.api.Tag;
@@ -121,7 +122,8 @@ class YearAfterTest {
           lines.stream().filter(l -> l.startsWith(row.getKey())).findFirst().orElseThrow();
       double printed = Double.parseDouble(line.split("\\|")[2].strip().replace('\u2212', '-'));
       double digits = row.getValue().contains("loss") ? 1e-3 : 1e-2;
-      assertEquals(found.get(row.getValue()), printed, digits, line);
+      double ours = Objects.requireNonNull(found.get(row.getValue()), row.getValue());
+      assertEquals(ours, printed, digits, line);
     }
   }
 
