@@ -161,7 +161,7 @@ public final class EarHealing {
     PROJECTION.forEach(
         (level, figure) -> {
           double correction = figure.of(before) - figure.of(tied);
-          if (Math.abs(correction) >= Timeline.LEAST_CORRECTION_MM) {
+          if (correction >= Timeline.LEAST_CORRECTION_MM) {
             loss.put(level, (figure.of(now) - figure.of(tied)) / correction);
           }
         });

@@ -14,8 +14,8 @@ import java.util.Optional;
  * @param measures all measurements
  * @param threads every suture that was tied
  * @param loss share of the correction that is lost by level, (p(t) − p(tied)) / (p(before) −
- *     p(tied)); a level that was not moved by {@value Timeline#LEAST_CORRECTION_MM} mm or more is
- *     left out
+ *     p(tied)); a level that was not brought back by {@value Timeline#LEAST_CORRECTION_MM} mm or
+ *     more is left out
  * @param released measurements if all threads were cut now; none if there are no threads or no rest
  *     was found without them
  * @param state the shape, for drawing

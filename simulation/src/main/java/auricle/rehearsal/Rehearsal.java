@@ -9,6 +9,11 @@ import auricle.plan.EarCase;
 
 /** The main job: rehearses a plan on an ear. */
 public final class Rehearsal {
+  /** How long parts take, roughly, beside the plan itself: for progress alone. */
+  private static final double PLAN = 1;
+
+  private static final double REACTIONS = 2;
+
   private Rehearsal() {}
 
   /**
@@ -28,14 +33,32 @@ public final class Rehearsal {
     watcher.progress("shaping the ear", 0);
     Auricle auricle = EarFitter.fit(ear.ear(), settings.mesh(), "/ear").auricle();
     Tissue tissue = EarTissue.of(ear, auricle, tables);
-    RehearsalRun run = new RehearsalRun(ear, auricle, tissue, watcher);
+    RehearsalResult found = run(ear, settings, auricle, tissue, watcher);
+    watcher.progress("done", 1);
+    return found;
+  }
+
+  private static RehearsalResult run(
+      EarCase ear,
+      RehearsalSettings settings,
+      Auricle auricle,
+      Tissue tissue,
+      RehearsalWatcher watcher)
+      throws BadInputException {
+    double after = settings.springBack() ? SpringBack.work(settings) : 0;
+    double all = PLAN + (settings.reactions() ? REACTIONS : 0) + after;
+    double planned = PLAN / all;
+    double reacted = 1 - after / all;
+    RehearsalRun run = new RehearsalRun(ear, auricle, tissue, new Portion(watcher, 0, planned));
     RehearsalResult tied = run.run();
     if (settings.reactions() && tied.converged()) {
-      tied = tied.with(new Reactions(run.body(), run.operations()).all(watcher));
+      RehearsalWatcher told = new Portion(watcher, planned, reacted);
+      tied = tied.with(new Reactions(run.body(), run.operations()).all(told));
     }
     if (!settings.springBack() || !tied.converged()) {
       return tied;
     }
-    return tied.with(new SpringBack(run.body(), run.operations(), settings, watcher).follow());
+    RehearsalWatcher told = new Portion(watcher, reacted, 1);
+    return tied.with(new SpringBack(run.body(), run.operations(), settings, told).follow());
   }
 }

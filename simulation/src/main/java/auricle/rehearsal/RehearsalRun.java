@@ -93,7 +93,6 @@ final class RehearsalRun {
           watcher.cancelled() ? notBegun() : outcome(body().apply(operation, solving()));
       add(Optional.of(operation), earlier, outcome);
     }
-    watcher.progress("done", 1);
     return new RehearsalResult(ear, auricle, steps, rows(), provenance());
   }
 

@@ -22,6 +22,11 @@ import org.apache.commons.rng.simple.RandomSource;
 
 /** The time after the operation, for the ear of a rehearsal and for samples of its tissue. */
 final class SpringBack {
+  /** How long a year and a sample take beside a plan, roughly. */
+  private static final double YEAR = 1.5;
+
+  private static final double SAMPLE = 1.2;
+
   private final EarBody body;
   private final List<Operation> operations;
   private final EarMeasurer measurer;
@@ -48,7 +53,7 @@ final class SpringBack {
   Timeline follow() {
     TimeMonitor watch =
         time_s -> {
-          watcher.progress("healing, " + Durations.words(time_s), 1);
+          watcher.progress("healing, " + Durations.words(time_s), yearShare() * passed(time_s));
           return !watcher.cancelled();
         };
     Timeline line =
@@ -60,6 +65,22 @@ final class SpringBack {
     return bands().map(line::with).orElse(line);
   }
 
+  /** How long it takes, roughly, in units of a plan: for progress alone. */
+  static double work(RehearsalSettings settings) {
+    return YEAR + settings.samples() * SAMPLE;
+  }
+
+  private double yearShare() {
+    return YEAR / work(settings);
+  }
+
+  /** Share of the moments asked for that have passed. */
+  private double passed(double time_s) {
+    List<Double> days = settings.times_days();
+    long over = days.stream().filter(d -> d * Durations.DAY_S <= time_s).count();
+    return (double) over / days.size();
+  }
+
   private Optional<Bands> bands() {
     int all = settings.samples();
     return TissueBands.of(
@@ -67,7 +88,10 @@ final class SpringBack {
         settings.seed(),
         Workers.present().threads(),
         this::sample,
-        done -> watcher.progress("tissue sample %d of %d".formatted(done, all), 1));
+        done ->
+            watcher.progress(
+                "tissue sample %d of %d".formatted(done, all),
+                yearShare() + (1 - yearShare()) * done / all));
   }
 
   /**

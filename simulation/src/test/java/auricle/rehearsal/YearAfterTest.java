@@ -49,9 +49,31 @@ class YearAfterTest {
 
   private static RehearsalResult rehearsed(EarCase ear) {
     try {
-      return Rehearsal.run(ear, RehearsalSettings.usual(), RehearsalWatcher.SILENT);
+      Rising progress = new Rising();
+      RehearsalResult result = Rehearsal.run(ear, RehearsalSettings.usual(), progress);
+      assertEquals(1, progress.last, "told when all is done");
+      assertTrue(progress.healing < 0.9, "the year begins at " + progress.healing);
+      return result;
     } catch (BadInputException e) {
       throw new IllegalStateException(e);
+    }
+  }
+
+  /** Hears what share of the whole is done: it never falls. */
+  private static final class Rising implements RehearsalWatcher {
+    private double last;
+    private double healing = 1;
+
+    @Override
+    public void progress(String words, double share) {
+      assertTrue(share >= last, words + ": " + share + " after " + last);
+      healing = words.startsWith("healing") ? Math.min(healing, share) : healing;
+      last = share;
+    }
+
+    @Override
+    public boolean cancelled() {
+      return false;
     }
   }
 

@@ -151,7 +151,7 @@ final class CoursePanel {
     String text =
         Words.number(before) + " → tied " + Words.number(tied) + " → " + Words.number(now);
     double lost = 100 * (now - tied) / (before - tied);
-    if (Double.isFinite(lost) && Math.abs(before - tied) >= Timeline.LEAST_CORRECTION_MM) {
+    if (Double.isFinite(lost) && before - tied >= Timeline.LEAST_CORRECTION_MM) {
       text += "; " + Math.round(lost) + " % of the correction lost";
     }
     page.label(text, left, top - 2.2, Sheet.SMALL.in(Ink.GREY));
