@@ -78,7 +78,9 @@ public final class GuidePictures extends Application {
       shot("13-lesson-question", this::question);
       shot("14-ear-measured", this::measured);
       shot("15-target", () -> tab("Target", ClinicalView.THREE_QUARTER));
-      shot("16-reactions", this::reactions);
+      onScreen(this::reactionsTab);
+      Thread.sleep(500); // a tab comes into the window with the next frames
+      shot("16-reactions", () -> press("#work-reactions"));
       shot("18-both-ears", this::pair);
       Platform.runLater(Platform::exit);
     } catch (InterruptedException | IOException e) {
@@ -134,6 +136,8 @@ public final class GuidePictures extends Application {
   private void press(String id) {
     if (bench().lookup(id) instanceof ButtonBase button) {
       button.fire();
+    } else {
+      throw new IllegalStateException("no button " + id + " on the screen");
     }
   }
 
@@ -144,10 +148,9 @@ public final class GuidePictures extends Application {
     bench().openTab("Ear");
   }
 
-  private void reactions() {
+  private void reactionsTab() {
     bench().openTab("Plan");
     bench().openTab("Reactions");
-    press("#work-reactions");
   }
 
   private void pair() {
