@@ -3,7 +3,6 @@ package auricle.published;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.Auricle;
-import auricle.anatomy.EarMeasurements;
 import auricle.anatomy.MeshLevel;
 import auricle.anatomy.ShapeParameters;
 import auricle.diagnostics.BadInputException;
@@ -20,9 +19,7 @@ import auricle.plan.Operation;
 import auricle.plan.Plan;
 import auricle.plan.RimWedge;
 import auricle.plan.Scoring;
-import auricle.plan.Target;
 import auricle.plan.Tie;
-import auricle.plan.TissueChoice;
 import auricle.rehearsal.Rehearsal;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
@@ -30,6 +27,7 @@ import auricle.rehearsal.RehearsalWatcher;
 import auricle.rehearsal.StepResult;
 import auricle.rehearsal.ThreadState;
 import auricle.surgery.RimPress;
+import auricle.testing.OpenFold;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,18 +39,10 @@ import org.junit.jupiter.params.provider.ValueSource;
  * the order that is checked.
  */
 class PublishedOperationsTest {
-  private static final String THREAD = "polyester_4_0";
-  private static final EarMeasurements OPEN =
-      EarMeasurements.normalAdult()
-          .withHelixMastoidUpper_mm(19)
-          .withHelixMastoidMiddle_mm(20)
-          .withHelixMastoidLower_mm(19)
-          .withAuriculocephalicAngle_deg(36)
-          .withFoldAngleUpper_deg(132)
-          .withFoldAngleMiddle_deg(128);
+  private static final String THREAD = OpenFold.THREAD;
 
   private static RehearsalResult rehearse(Operation... operations) throws BadInputException {
-    EarCase ear = new EarCase(OPEN, TissueChoice.standard(), Plan.of(operations), Target.usual());
+    EarCase ear = OpenFold.with(Plan.of(operations));
     RehearsalResult result = Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
     for (StepResult step : result.steps()) {
       assertTrue(step.outcome().converged(), step.label() + ": " + step.outcome().words());
