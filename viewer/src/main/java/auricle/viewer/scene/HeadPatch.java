@@ -8,15 +8,13 @@ import javafx.scene.shape.TriangleMesh;
 import javafx.scene.shape.VertexFormat;
 
 /**
- * The side of the head around the ear, for scale: flat at the mastoid plane about the ear, whose
- * root stands on it, rounding off towards face, crown and neck. Drawn from outside only, so that it
- * does not hide the ear from behind.
+ * The side of the head around the ear, for scale: flat at the mastoid plane, rounding off towards
+ * face, crown and neck. Drawn from outside only, so that it does not hide the ear from behind.
  */
 final class HeadPatch {
-  private static final int STEPS = 56;
+  private static final int STEPS = 40;
   private static final double REACH_MM = 85;
-  private static final double BEHIND_EAR_MM = 0.2;
-  private static final double FLAT_MM = 22;
+  private static final double BEHIND_EAR_MM = 1.2;
 
   private HeadPatch() {}
 
@@ -59,26 +57,10 @@ final class HeadPatch {
     Vectors.toScene(normal, 0, normals, at, mirrored);
   }
 
-  /** Height of the head's surface over the mastoid plane, mm: flat about the ear. */
+  /** Height of the head's surface over the mastoid plane, mm. */
   private static double depth(double y, double z) {
-    double front = Math.max(0, y - FLAT_MM);
-    double behind = Math.max(0, -y - FLAT_MM);
-    double along = Math.max(0, Math.abs(z) - FLAT_MM);
-    double away = front * front / 170 + behind * behind / 100 + along * along / 190;
-    return -BEHIND_EAR_MM - away + root(y, z);
-  }
-
-  /** The ear's root: a low mound under the floor of the bowl, which rises towards the face. */
-  private static double root(double y, double z) {
-    double rise = 1.7 + 5.2 * step((y + 2) / 19);
-    double within = step((y + 15) / 10) * (1 - step((y - 15) / 28));
-    return rise * within * (1 - step((Math.abs(z + 6) - 15) / 17));
-  }
-
-  /** From 0 at 0 to 1 at 1, without a kink. */
-  private static double step(double t) {
-    double s = Math.max(0, Math.min(1, t));
-    return s * s * (3 - 2 * s);
+    double bend = y > 0 ? 210 : 130;
+    return -BEHIND_EAR_MM - y * y / bend - z * z / 260;
   }
 
   private static int[] faces(boolean mirrored) {
