@@ -39,9 +39,9 @@ public final class Analysis {
     ShellProblem problem = problem(findings);
     problem.findings().forEach(watcher::warned);
     watcher.prepared(problem.size());
-    return model.solve() instanceof SolvePlan.Linear
-        ? linear(problem)
-        : nonlinear(problem, new StepRun(problem, watcher));
+    return model.solve() instanceof SolvePlan.Followed plan
+        ? nonlinear(problem, plan)
+        : linear(problem);
   }
 
   private ShellProblem problem(Findings findings) throws BadInputException {
@@ -79,8 +79,10 @@ public final class Analysis {
     return result(problem, view.isPresent(), reason, List.of(), List.of(step));
   }
 
-  private AnalysisResult nonlinear(ShellProblem problem, StepRun run) throws BadInputException {
-    StepRun.Ending ending = run.run(model.solve());
+  private AnalysisResult nonlinear(ShellProblem problem, SolvePlan.Followed plan)
+      throws BadInputException {
+    StepRun run = new StepRun(problem, watcher);
+    StepRun.Ending ending = plan.follow(run);
     List<String> remarks = new ArrayList<>(ending.remarks());
     remarks.addAll(run.doubts());
     return result(

@@ -60,11 +60,7 @@ final class ContactPlan {
       findings.error(
           l.at() + "/name", "a second contact '" + l.name() + "'", "a name of its own", "");
     }
-    if (l instanceof Load.PlaneContact plane) {
-      plane(plane);
-    } else if (l instanceof Load.SurfaceContact surface) {
-      surface(surface);
-    }
+    l.addTo(this);
   }
 
   private static BarrierLaw law(Load.Contact l) {
@@ -75,7 +71,8 @@ final class ContactPlan {
     return IntStream.of(vertices).mapToDouble(v -> share * areas[v]).toArray();
   }
 
-  private void plane(Load.PlaneContact l) {
+  /** A contact with a half space. */
+  void plane(Load.PlaneContact l) {
     int[] vertices = sets.find(l.where()).vertices();
     thickness.refuseOffset(l.at(), vertices);
     ObstacleContact contact =
@@ -106,13 +103,11 @@ final class ContactPlan {
                     .orElse(Double.NaN)));
   }
 
-  private void surface(Load.SurfaceContact l) {
+  /** A contact with another surface. */
+  void surface(Load.SurfaceContact l) {
     MeshSet set = sets.find(l.where());
     double half = thickness.same(l.at() + "/where", set.vertices());
-    Optional<List<SurfaceContact>> terms =
-        l.partner() instanceof Load.Partner.Fixed fixed
-            ? fixed(l, fixed, set.vertices(), half)
-            : part(l, (Load.Partner.Part) l.partner(), half);
+    Optional<List<SurfaceContact>> terms = l.partner().terms(this, l, half);
     terms.ifPresent(
         list -> {
           if (!(gap(list, rest) > 0)) {
@@ -130,8 +125,10 @@ final class ContactPlan {
     return terms.stream().mapToDouble(t -> t.smallestGap(u)).min().orElse(Double.NaN);
   }
 
-  private Optional<List<SurfaceContact>> fixed(
-      Load.SurfaceContact l, Load.Partner.Fixed fixed, int[] vertices, double half) {
+  /** Against a surface at rest in space. */
+  Optional<List<SurfaceContact>> fixed(
+      Load.SurfaceContact l, Load.Partner.Fixed fixed, double half) {
+    int[] vertices = sets.find(l.where()).vertices();
     try {
       ShellMesh other = MeshLoader.load(fixed.mesh(), findings);
       double[] at = other.positions();
@@ -151,8 +148,8 @@ final class ContactPlan {
     }
   }
 
-  private Optional<List<SurfaceContact>> part(
-      Load.SurfaceContact l, Load.Partner.Part part, double half) {
+  /** Against a part of the shell. */
+  Optional<List<SurfaceContact>> part(Load.SurfaceContact l, Load.Partner.Part part, double half) {
     MeshSet one = sets.findTriangles(l.where());
     MeshSet two = sets.findTriangles(part.where());
     double separation = half + thickness.same(part.at(), two.vertices());

@@ -35,28 +35,36 @@ final class GeometricSelectors {
     return Math.sqrt(square);
   }
 
-  /** Whether a vertex is selected; every one by a selector that is not geometric. */
-  IntPredicate accepts(Selector selector) {
-    if (selector instanceof Selector.Plane s) {
-      double[] n = unit(s.at() + "/plane/normal", s.normal());
-      double tolerance = Double.isNaN(s.tolerance_mm()) ? COINCIDENT * size : s.tolerance_mm();
-      return within(x -> Math.abs(Vectors.dot(n, minus(x, s.point()))), 0, tolerance);
-    } else if (selector instanceof Selector.Box s) {
-      return v ->
-          inside(v, 0, s.low().x(), s.high().x())
-              && inside(v, 1, s.low().y(), s.high().y())
-              && inside(v, 2, s.low().z(), s.high().z());
-    } else if (selector instanceof Selector.Ball s) {
-      return within(x -> Vectors.norm(minus(x, s.centre())), s.from_mm(), s.to_mm());
-    } else if (selector instanceof Selector.Tube s) {
-      double[] a = unit(s.at() + "/tube/axis", s.axis());
-      return within(
-          x -> Vectors.norm(Vectors.cross(a, minus(x, s.point()))), s.from_mm(), s.to_mm());
-    } else if (selector instanceof Selector.Nearest s) {
-      int nearest = nearest(s.point().array());
-      return v -> v == nearest;
-    }
-    return v -> true;
+  /** Which vertices are near a plane. */
+  IntPredicate near(Selector.Plane s) {
+    double[] n = unit(s.at() + "/plane/normal", s.normal());
+    double tolerance = Double.isNaN(s.tolerance_mm()) ? COINCIDENT * size : s.tolerance_mm();
+    return within(x -> Math.abs(Vectors.dot(n, minus(x, s.point()))), 0, tolerance);
+  }
+
+  /** Which vertices are in a box. */
+  IntPredicate inside(Selector.Box s) {
+    return v ->
+        inside(v, 0, s.low().x(), s.high().x())
+            && inside(v, 1, s.low().y(), s.high().y())
+            && inside(v, 2, s.low().z(), s.high().z());
+  }
+
+  /** Which vertices are at those distances from a point. */
+  IntPredicate between(Selector.Ball s) {
+    return within(x -> Vectors.norm(minus(x, s.centre())), s.from_mm(), s.to_mm());
+  }
+
+  /** Which vertices are at those distances from an axis. */
+  IntPredicate between(Selector.Tube s) {
+    double[] a = unit(s.at() + "/tube/axis", s.axis());
+    return within(x -> Vectors.norm(Vectors.cross(a, minus(x, s.point()))), s.from_mm(), s.to_mm());
+  }
+
+  /** Which vertex is the nearest to a point. */
+  IntPredicate nearest(Selector.Nearest s) {
+    int nearest = nearest(s.point().array());
+    return v -> v == nearest;
   }
 
   private IntPredicate within(ToDoubleFunction<double[]> distance, double from, double to) {

@@ -77,9 +77,9 @@ final class LinearView implements ShellView {
       moved[c] = directorChange(vertex, c);
     }
     double[] axis =
-        problem.probes().rotations().stream()
-            .filter(p -> p.name().equals(probe))
-            .map(p -> Vectors.unit(p.axis().array()))
+        problem.probes().turns().stream()
+            .filter(f -> f.probe().equals(probe))
+            .map(FollowedTurn::axis)
             .findFirst()
             .orElseThrow();
     double[] e = Vectors.add(d, -Vectors.dot(d, axis), axis);

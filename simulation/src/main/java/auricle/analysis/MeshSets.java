@@ -3,7 +3,6 @@ package auricle.analysis;
 import auricle.diagnostics.Findings;
 import auricle.diagnostics.NearestName;
 import auricle.mesh.ShellMesh;
-import auricle.mesh.Topology;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
 
 /** Turns selectors into the parts of a mesh at rest. What selects nothing is a finding. */
 final class MeshSets {
@@ -30,7 +30,7 @@ final class MeshSets {
   /** The part of the mesh; a finding if it has no vertex. */
   MeshSet find(Selector selector) {
     int before = findings.list().size();
-    MeshSet set = resolve(selector);
+    MeshSet set = selector.in(this);
     if (set.isEmpty() && findings.list().size() == before) {
       Selector empty = selector;
       if (selector instanceof Selector.Named s && named.containsKey(s.name())) {
@@ -67,20 +67,19 @@ final class MeshSets {
     return set;
   }
 
-  private MeshSet resolve(Selector selector) {
-    Topology topology = mesh.topology();
-    if (selector instanceof Selector.Named s) {
-      return named(s);
-    } else if (selector instanceof Selector.Boundary) {
-      return MeshSet.ofEdges(topology, topology::isBoundary);
-    } else if (selector instanceof Selector.AllOf s) {
-      return s.parts().stream().map(this::resolve).reduce(MeshSet::and).orElseThrow();
-    } else if (selector instanceof Selector.AnyOf s) {
-      return s.parts().stream().map(this::resolve).reduce(MeshSet::or).orElseThrow();
-    } else if (selector instanceof Selector.Without s) {
-      return s.removed().stream().map(this::resolve).reduce(resolve(s.base()), MeshSet::without);
-    }
-    return MeshSet.ofVertices(topology, geometry.accepts(selector));
+  /** Selectors that look at where vertices are. */
+  GeometricSelectors geometry() {
+    return geometry;
+  }
+
+  /** The vertices that are accepted, with the edges and triangles between them. */
+  MeshSet ofVertices(IntPredicate accepted) {
+    return MeshSet.ofVertices(mesh.topology(), accepted);
+  }
+
+  /** Every edge with a triangle on one side alone. */
+  MeshSet boundary() {
+    return MeshSet.ofEdges(mesh.topology(), mesh.topology()::isBoundary);
   }
 
   /** A direction as a unit vector; a finding if it has none. */
@@ -88,7 +87,8 @@ final class MeshSets {
     return geometry.unit(at, direction);
   }
 
-  private MeshSet named(Selector.Named s) {
+  /** The part of a name, of the model before that of the mesh; a finding if there is none. */
+  MeshSet named(Selector.Named s) {
     Selector own = named.get(s.name());
     List<Integer> vertices = mesh.vertexSets().get(s.name());
     List<Integer> region = mesh.regions().get(s.name());
@@ -96,7 +96,7 @@ final class MeshSets {
       return opened(s, own);
     } else if (vertices != null) {
       Set<Integer> in = Set.copyOf(vertices);
-      return MeshSet.ofVertices(mesh.topology(), in::contains);
+      return ofVertices(in::contains);
     } else if (region != null) {
       Set<Integer> in = Set.copyOf(region);
       return MeshSet.ofTriangles(mesh.topology(), in::contains);
@@ -107,16 +107,16 @@ final class MeshSets {
     known.add("all");
     findings.error(
         s.at(), "no set '" + s.name() + "'", "a known set", NearestName.hint(s.name(), known));
-    return MeshSet.ofVertices(mesh.topology(), v -> false);
+    return ofVertices(v -> false);
   }
 
   private MeshSet opened(Selector.Named s, Selector own) {
     if (open.contains(s.name())) {
       findings.error(s.at(), "set '" + s.name() + "' is made of itself", "other sets", "");
-      return MeshSet.ofVertices(mesh.topology(), v -> false);
+      return ofVertices(v -> false);
     }
     open.push(s.name());
-    MeshSet set = resolve(own);
+    MeshSet set = own.in(this);
     open.pop();
     return set;
   }

@@ -1,5 +1,6 @@
 package auricle.analysis;
 
+import auricle.geometry.Vectors;
 import java.util.Optional;
 
 /**
@@ -16,17 +17,8 @@ public sealed interface Probe {
   /** Unit in which it is given, as a suffix of its column: mm, n, deg. */
   String unit();
 
-  /** How one number is made of several. */
-  enum Over {
-    /** Mean, weighted by area for fields. */
-    MEAN,
-    /** Least. */
-    LEAST,
-    /** Greatest. */
-    GREATEST,
-    /** Sum. */
-    SUM
-  }
+  /** How it is read off a state; a finding where what it asks for is not there. */
+  Reading reading(ProbeSite site);
 
   /** Displacement along a direction, mm; without one its length. */
   record Displacement(String at, String name, Selector where, Optional<Triple> direction, Over over)
@@ -34,6 +26,14 @@ public sealed interface Probe {
     @Override
     public String unit() {
       return "mm";
+    }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      int[] vertices = site.vertices(where);
+      direction.ifPresent(d -> site.unit(at + "/direction", d));
+      return view ->
+          over.of(vertices, v -> ProbeSite.along(direction, ProbeSite.displacement(view, v)));
     }
   }
 
@@ -43,6 +43,13 @@ public sealed interface Probe {
     public String unit() {
       return "deg";
     }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      int[] vertices = site.vertices(where);
+      site.follow(name, vertices, site.unit(at + "/axis", axis));
+      return view -> over.of(vertices, v -> Math.toDegrees(view.turned(name, v)));
+    }
   }
 
   /** Sum of the support forces on a set along a direction, N. */
@@ -51,6 +58,13 @@ public sealed interface Probe {
     public String unit() {
       return "n";
     }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      int[] vertices = site.vertices(where);
+      double[] along = site.unit(at + "/direction", direction);
+      return view -> Over.SUM.of(vertices, v -> Vectors.dot(along, ProbeSite.reaction(view, v)));
+    }
   }
 
   /** Distance between the middles of two sets, mm. */
@@ -58,6 +72,14 @@ public sealed interface Probe {
     @Override
     public String unit() {
       return "mm";
+    }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      int[] start = site.vertices(from);
+      int[] end = site.vertices(to);
+      return view ->
+          Vectors.norm(Vectors.subtract(site.middle(view, end), site.middle(view, start)));
     }
   }
 
@@ -82,6 +104,13 @@ public sealed interface Probe {
     @Override
     public String unit() {
       return quantity.unit();
+    }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      int[] triangles = site.triangles(where);
+      FieldProbe fields = site.fields();
+      return view -> over.of(triangles, t -> fields.value(this, t, view), fields::area);
     }
   }
 
@@ -141,6 +170,11 @@ public sealed interface Probe {
     public String unit() {
       return "mj";
     }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      return ShellView::energy;
+    }
   }
 
   /** Tension of a thread, N. */
@@ -148,6 +182,12 @@ public sealed interface Probe {
     @Override
     public String unit() {
       return "n";
+    }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      site.checkThread(at, thread);
+      return view -> view.tension(thread);
     }
   }
 
@@ -158,6 +198,14 @@ public sealed interface Probe {
     public String unit() {
       return "n";
     }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      Optional<Contact> found = site.contact(at, contact);
+      direction.ifPresent(d -> site.unit(at + "/direction", d));
+      return view ->
+          found.map(c -> ProbeSite.along(direction, c.force(view.unknowns()))).orElse(Double.NaN);
+    }
   }
 
   /** Smallest gap between the faces of a contact, mm; no number while none is near. */
@@ -166,6 +214,12 @@ public sealed interface Probe {
     public String unit() {
       return "mm";
     }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      Optional<Contact> found = site.contact(at, contact);
+      return view -> found.map(c -> c.gap(view.unknowns())).orElse(Double.NaN);
+    }
   }
 
   /** The load factor. */
@@ -173,6 +227,11 @@ public sealed interface Probe {
     @Override
     public String unit() {
       return "factor";
+    }
+
+    @Override
+    public Reading reading(ProbeSite site) {
+      return ShellView::loadFactor;
     }
   }
 }

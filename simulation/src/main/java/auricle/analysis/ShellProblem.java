@@ -57,12 +57,13 @@ final class ShellProblem {
     supports = supportPlan.build();
     LoadPlan loads = loads(model, findings);
     threads = loads.threads();
-    contacts = loads.contacts();
+    contacts = loads.contacts().list();
     terms.addAll(ShellTerms.growing(rest.start(), rest.grown(), directors, sections));
     terms.addAll(supportPlan.springs(sections.stiffest()));
     terms.addAll(loads.terms());
     fields = new FieldProbe(sections, new MaterialDirections(mesh), rest.start());
-    probes = new ProbePlan(model.probes(), mesh, fields, sets, loads, findings);
+    ProbeSite site = new ProbeSite(mesh, fields, sets, loads, findings);
+    probes = new ProbePlan(model.probes(), site);
     if (!loads.bedded()) {
       RigidMotions motions = new RigidMotions(mesh);
       supportPlan.describeTo(motions);
@@ -90,8 +91,10 @@ final class ShellProblem {
       fixed[i] = supports.freeNumber(i) < 0 && !supports.isPrescribed(i);
     }
     boolean linear = model.solve() instanceof SolvePlan.Linear;
-    LoadPlan loads = new LoadPlan(mesh, directors, sections, sets, linear, fixed, findings);
-    model.loads().forEach(loads::add);
+    ForcePlan forces = new ForcePlan(mesh, directors, sets, linear, fixed, findings);
+    ContactPlan pairs = new ContactPlan(mesh, sections, sets, linear, findings);
+    LoadPlan loads = new LoadPlan(mesh, sets, forces, pairs, findings);
+    model.loads().forEach(load -> load.addTo(loads));
     return loads;
   }
 

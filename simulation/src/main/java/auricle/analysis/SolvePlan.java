@@ -1,5 +1,6 @@
 package auricle.analysis;
 
+import auricle.diagnostics.BadInputException;
 import java.util.List;
 import java.util.Optional;
 
@@ -7,6 +8,16 @@ import java.util.Optional;
 public sealed interface SolvePlan {
   /** Place in the model file. */
   String at();
+
+  /** Large displacements, state by state. */
+  sealed interface Followed extends SolvePlan {
+    /**
+     * Follows the equilibrium as planned.
+     *
+     * @throws BadInputException if that cannot be done on this mesh
+     */
+    StepRun.Ending follow(StepRun run) throws BadInputException;
+  }
 
   /** One linear solution at the full load. */
   record Linear(String at) implements SolvePlan {}
@@ -19,7 +30,12 @@ public sealed interface SolvePlan {
    * @param limits when to stop iterating
    */
   record LoadSteps(String at, List<Double> factors, boolean acceptUnstable, Limits limits)
-      implements SolvePlan {}
+      implements Followed {
+    @Override
+    public StepRun.Ending follow(StepRun run) {
+      return run.loadSteps(this);
+    }
+  }
 
   /**
    * Large displacements along the equilibrium path by arc length, past limit points; every state is
@@ -32,7 +48,12 @@ public sealed interface SolvePlan {
    */
   record Path(
       String at, double lastFactor, Optional<Control> until, int mostSteps, Arc arc, Limits limits)
-      implements SolvePlan {}
+      implements Followed {
+    @Override
+    public StepRun.Ending follow(StepRun run) throws BadInputException {
+      return run.path(this);
+    }
+  }
 
   /**
    * Large displacements at given displacements of one vertex; the load factor follows.
@@ -40,7 +61,12 @@ public sealed interface SolvePlan {
    * @param places where the vertex shall come, in order
    */
   record DisplacementSteps(String at, List<Control> places, Arc arc, Limits limits)
-      implements SolvePlan {}
+      implements Followed {
+    @Override
+    public StepRun.Ending follow(StepRun run) throws BadInputException {
+      return run.path(this);
+    }
+  }
 
   /**
    * A displacement of a vertex.

@@ -34,29 +34,14 @@ final class StepRun implements StepMonitor {
   StepRun(ShellProblem problem, AnalysisWatcher watcher) {
     this.problem = problem;
     this.watcher = watcher;
-    this.turns = new TurnTracker(problem.directors(), problem.probes(), problem.start());
+    this.turns = new TurnTracker(problem.directors(), problem.probes().turns(), problem.start());
     this.shell = problem.state();
     this.seen = problem.growing() ? problem.seen() : shell;
     this.bends = new TurnAlongEdges(problem.topology(), problem.directors());
   }
 
-  /**
-   * Follows a plan that is not linear.
-   *
-   * @throws BadInputException if the plan cannot be followed on this mesh
-   */
-  Ending run(SolvePlan plan) throws BadInputException {
-    if (plan instanceof SolvePlan.LoadSteps p) {
-      return loadSteps(p);
-    } else if (plan instanceof SolvePlan.DisplacementSteps p) {
-      return path(new PathPlan(problem, p));
-    } else if (plan instanceof SolvePlan.Path p) {
-      return path(new PathPlan(problem, p));
-    }
-    throw new IllegalStateException("a linear plan has no steps");
-  }
-
-  private Ending loadSteps(SolvePlan.LoadSteps plan) {
+  /** At given load factors. */
+  Ending loadSteps(SolvePlan.LoadSteps plan) {
     double[] factors = distinct(plan.factors());
     TotalEnergy energy = problem.energy(problem.supports());
     LoadPath path =
@@ -65,6 +50,16 @@ final class StepRun implements StepMonitor {
       fail(factors[steps.size()], path);
     }
     return Ending.of(path);
+  }
+
+  /** Along the path, to an end. */
+  Ending path(SolvePlan.Path plan) throws BadInputException {
+    return path(new PathPlan(problem, plan));
+  }
+
+  /** Along the path, to given displacements. */
+  Ending path(SolvePlan.DisplacementSteps plan) throws BadInputException {
+    return path(new PathPlan(problem, plan));
   }
 
   private Ending path(PathPlan plan) {

@@ -68,39 +68,24 @@ final class SupportPlan {
 
   private void add(Support support) {
     for (int vertex : sets.find(support.where()).vertices()) {
-      if (support instanceof Support.Clamp) {
-        holdAxes(vertex, support.at());
-        hold(vertex, DirectorHold.FULLY);
-      } else if (support instanceof Support.Fix s) {
-        s.directions().forEach(d -> holdAlong(vertex, unit(s.at(), d), s.at()));
-        if (s.rotation()) {
-          hold(vertex, DirectorHold.FULLY);
-        }
-      } else if (support instanceof Support.Symmetry s) {
-        double[] n = unit(s.at(), s.normal());
-        holdAlong(vertex, n, s.at());
-        hold(vertex, DirectorHold.inPlane(s.at(), n));
-      } else if (support instanceof Support.Move s) {
-        move(vertex, s);
-      } else if (support instanceof Support.Turn s) {
-        double angle = Math.toRadians(s.angle_deg());
-        largestTurn = Math.max(largestTurn, Math.abs(angle));
-        hold(vertex, DirectorHold.turned(s.at(), unit(s.at(), s.axis()), angle));
-      }
+      support.hold(vertex, this);
     }
   }
 
-  private double[] unit(String at, Triple direction) {
+  /** A direction as a unit vector; a finding if it has none. */
+  double[] unit(String at, Triple direction) {
     return sets.unit(at, direction);
   }
 
-  private void holdAxes(int vertex, String at) {
+  /** Holds a vertex in all directions. */
+  void holdAxes(int vertex, String at) {
     for (int c = 0; c < 3; c++) {
       held.putIfAbsent(unknowns.vertex(vertex) + c, at);
     }
   }
 
-  private void holdAlong(int vertex, double[] direction, String at) {
+  /** Holds a vertex along a unit vector. */
+  void holdAlong(int vertex, double[] direction, String at) {
     for (int c = 0; c < 3; c++) {
       if (Math.abs(direction[c]) > ALONG) {
         held.putIfAbsent(unknowns.vertex(vertex) + c, at);
@@ -110,17 +95,25 @@ final class SupportPlan {
     askew.add(new AskewSupport(vertex, direction[0], direction[1], direction[2]));
   }
 
-  private void move(int vertex, Support.Move s) {
-    double[] amount = s.displacement().array();
+  /** Moves a vertex by as much at load factor 1, mm; components without a number stay free. */
+  void move(int vertex, Triple displacement, String at) {
+    double[] amount = displacement.array();
     for (int c = 0; c < 3; c++) {
       if (!Double.isNaN(amount[c])) {
-        moved.put(unknowns.vertex(vertex) + c, s.at());
+        moved.put(unknowns.vertex(vertex) + c, at);
         amounts.put(unknowns.vertex(vertex) + c, amount[c]);
       }
     }
   }
 
-  private void hold(int vertex, DirectorHold hold) {
+  /** Turns the director of a vertex about a unit vector by an angle at load factor 1, rad. */
+  void turn(int vertex, double[] axis, double angle, String at) {
+    largestTurn = Math.max(largestTurn, Math.abs(angle));
+    hold(vertex, DirectorHold.turned(at, axis, angle));
+  }
+
+  /** Holds the director of a vertex. */
+  void hold(int vertex, DirectorHold hold) {
     tilts.merge(vertex, hold, DirectorHold::and);
   }
 

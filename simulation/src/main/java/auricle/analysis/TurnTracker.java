@@ -12,20 +12,18 @@ import java.util.Map;
  */
 final class TurnTracker {
   private final Directors directors;
-  private final List<Probe.Rotation> probes;
-  private final ProbePlan plan;
+  private final List<FollowedTurn> followed;
   private final double[] last;
   private final Map<String, Map<Integer, Double>> turned = new HashMap<>();
 
   /**
    * @param u unknowns at the start, with the directors as they are
    */
-  TurnTracker(Directors directors, ProbePlan plan, double[] u) {
+  TurnTracker(Directors directors, List<FollowedTurn> followed, double[] u) {
     this.directors = directors;
-    this.plan = plan;
-    this.probes = plan.rotations();
+    this.followed = List.copyOf(followed);
     this.last = values(u);
-    probes.forEach(p -> turned.put(p.name(), new HashMap<>()));
+    followed.forEach(f -> turned.put(f.probe(), new HashMap<>()));
   }
 
   private double[] values(double[] u) {
@@ -39,11 +37,11 @@ final class TurnTracker {
   /** Takes note of a new state. */
   void follow(double[] u) {
     double[] now = values(u);
-    for (Probe.Rotation probe : probes) {
-      double[] axis = Vectors.unit(probe.axis().array());
-      for (int v : plan.places(probe)) {
+    for (FollowedTurn f : followed) {
+      double[] axis = f.axis();
+      for (int v : f.vertices()) {
         double change = turn(axis, Vectors.at(last, 3 * v), Vectors.at(now, 3 * v));
-        of(probe.name()).merge(v, change, Double::sum);
+        of(f.probe()).merge(v, change, Double::sum);
       }
     }
     System.arraycopy(now, 0, last, 0, now.length);

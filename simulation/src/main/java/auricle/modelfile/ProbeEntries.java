@@ -1,5 +1,6 @@
 package auricle.modelfile;
 
+import auricle.analysis.Over;
 import auricle.analysis.Probe;
 import auricle.yamlfile.Entry;
 import java.util.List;
@@ -64,8 +65,8 @@ final class ProbeEntries {
         over(e));
   }
 
-  private static Probe.Over over(Entry e) {
-    return Probe.Over.valueOf(upper(e.text("over", "mean")));
+  private static Over over(Entry e) {
+    return Over.valueOf(upper(e.text("over", "mean")));
   }
 
   private static String upper(String word) {
