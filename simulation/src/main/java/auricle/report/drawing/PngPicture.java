@@ -1,10 +1,7 @@
 package auricle.report.drawing;
 
-import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.Shape;
-import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -23,7 +20,6 @@ import javax.imageio.stream.MemoryCacheImageOutputStream;
 public final class PngPicture {
   private static final String NATIVE = "javax_imageio_png_1.0";
   private static final double MM_PER_INCH = 25.4;
-  static final double HALO = 0.28;
 
   /** Packing less takes half the time and makes files a tenth larger. */
   private static final float QUICK = 0.8f;
@@ -69,39 +65,10 @@ public final class PngPicture {
     g.setColor(Ink.WHITE.awt());
     g.fillRect(0, 0, width, height);
     g.scale(dotsPerMm, dotsPerMm);
-    page.marks().forEach(m -> mark(g, m));
-    page.labels().forEach(l -> label(g, l));
+    page.marks().forEach(m -> m.draw(g));
+    page.labels().forEach(l -> l.draw(g)); // on top of all else
     g.dispose();
     return image;
-  }
-
-  /** Lines, areas and rasters; the letters come last. */
-  static void mark(Graphics2D g, Mark mark) {
-    if (mark instanceof Mark.Line line) {
-      g.setColor(line.pen().ink().awt());
-      g.setStroke(line.pen().stroke());
-      g.draw(line.path());
-    } else if (mark instanceof Mark.Area area) {
-      g.setColor(area.ink().awt());
-      g.fill(area.shape());
-    } else if (mark instanceof Mark.Raster raster) {
-      AffineTransform place = AffineTransform.getTranslateInstance(raster.x(), raster.y());
-      place.scale(raster.dot_mm(), raster.dot_mm());
-      g.drawImage(raster.image(), place, null);
-    }
-  }
-
-  private static void label(Graphics2D g, Mark.Label label) {
-    Shape outline = Lettering.outline(label);
-    Style style = label.style();
-    if (style.haloed()) {
-      g.setColor(Ink.WHITE.awt());
-      float width = (float) (HALO * style.size_mm());
-      g.setStroke(new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-      g.draw(outline);
-    }
-    g.setColor(style.ink().awt());
-    g.fill(outline);
   }
 
   /** In the format's own words: the neutral ones are converted wrongly by some versions of Java. */

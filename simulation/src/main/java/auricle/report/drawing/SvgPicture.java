@@ -32,7 +32,7 @@ public final class SvgPicture {
     context.setPrecision(2);
     context.setImageHandler(new InlineImages());
     SVGGraphics2D svg = new SVGGraphics2D(context, false);
-    page.marks().forEach(m -> PngPicture.mark(svg, m));
+    page.marks().forEach(m -> m.draw(svg));
     Element root = svg.getRoot();
     size(root, page);
     root.insertBefore(element(document, "desc", note), root.getFirstChild());
@@ -85,7 +85,7 @@ public final class SvgPicture {
     }
     if (style.haloed()) {
       text.setAttribute("stroke", "white");
-      text.setAttribute("stroke-width", number(PngPicture.HALO * style.size_mm()));
+      text.setAttribute("stroke-width", number(Mark.Label.HALO * style.size_mm()));
       text.setAttribute("stroke-linejoin", "round");
       text.setAttribute("paint-order", "stroke");
     }
