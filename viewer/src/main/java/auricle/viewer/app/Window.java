@@ -23,9 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.animation.Animation;
-import javafx.animation.KeyFrame;
-import javafx.animation.Timeline;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
@@ -35,7 +33,8 @@ import javafx.util.Duration;
 
 /** One window with everything behind it. */
 public final class Window implements AutoCloseable {
-  private static final double KEEP_EVERY_S = 4;
+  /** A change is on the disk after this time, however the program ends. */
+  private static final double KEEP_AFTER_S = 0.25;
 
   private final Stage stage;
   private final Models models;
@@ -66,7 +65,7 @@ public final class Window implements AutoCloseable {
             new Showing(solving.result()),
             new OtherSide(desk, others, Platform::runLater),
             new Look());
-    this.files = new Files(desk, settings, new Recovery(folder), parts.reader());
+    this.files = new Files(desk, settings, Recovery.claim(folder), parts.reader());
     files.whenLaid(models.showing()::end);
     this.bench = new Workbench(models);
     this.exports = new Exports(bench, models.showing());
@@ -143,9 +142,10 @@ public final class Window implements AutoCloseable {
   }
 
   private void keepUnsavedWork() {
-    Timeline clock = new Timeline(new KeyFrame(Duration.seconds(KEEP_EVERY_S), e -> files.keep()));
-    clock.setCycleCount(Animation.INDEFINITE);
-    clock.play();
+    PauseTransition soon = new PauseTransition(Duration.seconds(KEEP_AFTER_S));
+    soon.setOnFinished(e -> files.keep());
+    models.desk().document().addListener(o -> soon.play());
+    models.desk().unsaved().addListener(o -> soon.play());
   }
 
   private void quit() {

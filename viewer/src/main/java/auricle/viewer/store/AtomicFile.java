@@ -2,6 +2,7 @@ package auricle.viewer.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -26,7 +27,7 @@ public final class AtomicFile {
    */
   public static void write(Path file, byte[] bytes) throws IOException {
     Path target = file.toAbsolutePath().normalize();
-    Path beside = target.resolveSibling("." + target.getFileName() + "-" + System.nanoTime());
+    Path beside = target.resolveSibling(start(target) + System.nanoTime());
     try {
       Files.write(beside, bytes);
       Files.move(
@@ -34,5 +35,22 @@ public final class AtomicFile {
     } finally {
       Files.deleteIfExists(beside);
     }
+  }
+
+  /**
+   * Removes what writers of a file left behind that were ended in the middle; none may be alive.
+   */
+  static void sweep(Path file) throws IOException {
+    Path target = file.toAbsolutePath().normalize();
+    try (DirectoryStream<Path> half =
+        Files.newDirectoryStream(target.getParent(), start(target) + "*")) {
+      for (Path left : half) {
+        Files.deleteIfExists(left);
+      }
+    }
+  }
+
+  private static String start(Path target) {
+    return "." + target.getFileName() + "-";
   }
 }

@@ -1,9 +1,14 @@
 package auricle.viewer.store;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A copy of unsaved work beside the settings, so that nothing is lost when the program ends without
@@ -12,7 +17,13 @@ import java.util.Optional;
 public final class Recovery {
   private static final String HEAD = "# unsaved changes to: ";
 
+  /** More viewers than this at once share the last place. */
+  private static final int MOST_VIEWERS = 9;
+
   private final Path file;
+
+  /** Held as long as the program runs; the system lets it go however the program ends. */
+  private final Optional<FileLock> hold;
 
   /**
    * What was left behind.
@@ -22,9 +33,71 @@ public final class Recovery {
    */
   public record Left(Optional<Path> belongsTo, String text) {}
 
-  /** The copy kept in a folder. */
+  /** The copy kept in a folder, by the only viewer there is. */
   public Recovery(Path folder) {
-    file = folder.resolve("unsaved.yaml");
+    this(place(folder, 1), Optional.empty());
+  }
+
+  private Recovery(Path file, Optional<FileLock> hold) {
+    this.file = file;
+    this.hold = hold;
+  }
+
+  /**
+   * A place for a copy that no other running viewer keeps its own in: one with a copy that was left
+   * behind, if there is any.
+   */
+  public static Recovery claim(Path folder) {
+    Optional<Recovery> empty = Optional.empty();
+    for (int i = 1; i <= MOST_VIEWERS; i++) {
+      Path place = place(folder, i);
+      if (empty.isEmpty() || Files.exists(place)) {
+        Optional<Recovery> free = hold(place).map(h -> new Recovery(place, Optional.of(h)));
+        if (free.isPresent() && Files.exists(place)) {
+          empty.ifPresent(Recovery::letGo);
+          return free.orElseThrow();
+        }
+        empty = empty.or(() -> free);
+      }
+    }
+    return empty.orElseGet(() -> new Recovery(folder));
+  }
+
+  private static Path place(Path folder, int number) {
+    return folder.resolve(number == 1 ? "unsaved.yaml" : "unsaved-" + number + ".yaml");
+  }
+
+  private static Optional<FileLock> hold(Path place) {
+    FileChannel channel = null;
+    try {
+      Files.createDirectories(place.toAbsolutePath().getParent());
+      Path beside = place.resolveSibling(place.getFileName() + ".lock");
+      channel = FileChannel.open(beside, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      FileLock lock = channel.tryLock();
+      if (lock != null) {
+        AtomicFile.sweep(place);
+        return Optional.of(lock);
+      }
+      channel.close();
+    } catch (IOException | OverlappingFileLockException e) {
+      close(channel);
+    }
+    return Optional.empty();
+  }
+
+  private static void close(@Nullable FileChannel channel) {
+    try {
+      if (channel != null) {
+        channel.close();
+      }
+    } catch (IOException e) {
+      // a place that cannot be held is not used
+    }
+  }
+
+  /** Lets another viewer have the place; what is kept there stays. */
+  public void letGo() {
+    hold.ifPresent(h -> close(h.channel()));
   }
 
   /**
@@ -51,6 +124,17 @@ public final class Recovery {
     } catch (IOException e) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * Puts a copy that cannot be read where it is neither found again nor written over.
+   *
+   * @return where it is now
+   * @throws IOException if it cannot be moved
+   */
+  public Path setAside() throws IOException {
+    Path aside = file.resolveSibling("unreadable-" + System.currentTimeMillis() + ".yaml");
+    return Files.move(file, aside);
   }
 
   /** Forgets the copy: the work is in a file, or not wanted. */

@@ -130,6 +130,7 @@ final class PlanPane extends VBox {
 
   private HBox row(int i, Operation operation) {
     CheckBox done = new CheckBox();
+    done.setId("do-step-" + (i + 1));
     done.setSelected(operation.enabled());
     done.setTooltip(new Tooltip("Do this step, or leave it out"));
     done.setAccessibleText("Do " + operation.name());

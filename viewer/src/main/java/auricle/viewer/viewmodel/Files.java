@@ -81,14 +81,31 @@ public final class Files {
     return recovery.left();
   }
 
-  /** Lays out what an earlier run left unsaved. */
+  /** Lays out what an earlier run left unsaved, and says so. */
   public boolean recover(Recovery.Left left) {
     try {
       lay(reader.read("unsaved changes", left.text()), left.belongsTo(), true);
+      messages.add(0, "The viewer ended before these changes were saved. " + whereTo(left));
       return true;
     } catch (BadInputException e) {
-      messages.setAll(sentences("The unsaved changes cannot be read.", e.findings()));
+      messages.setAll(sentences("The unsaved changes cannot be read. " + aside(), e.findings()));
       return false;
+    }
+  }
+
+  private static String whereTo(Recovery.Left left) {
+    return left.belongsTo()
+        .map(p -> "Save writes them to " + p + ".")
+        .orElse("They belong to no file yet: Save as gives them one.");
+  }
+
+  private String aside() {
+    try {
+      return "They are kept in " + recovery.setAside() + ".";
+    } catch (IOException e) {
+      return "They cannot be put aside either ("
+          + e.getMessage()
+          + "): copy them before you go on.";
     }
   }
 

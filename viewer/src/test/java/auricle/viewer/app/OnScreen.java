@@ -29,6 +29,15 @@ final class OnScreen {
     done.await();
   }
 
+  /** The same once the toolkit has started; nothing before. */
+  static void tryToRun(Runnable action) throws InterruptedException {
+    try {
+      run(action);
+    } catch (IllegalStateException e) {
+      Thread.sleep(1); // it has not started yet
+    }
+  }
+
   /**
    * Waits until something is so and a frame has been drawn since: the second frame is prepared only
    * when the first has been drawn.
