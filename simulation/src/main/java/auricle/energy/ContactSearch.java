@@ -27,6 +27,13 @@ final class ContactSearch {
   private final ContactSurface surface;
   private final ContactSettings settings;
   private final BitSet[] excluded;
+
+  /** All that moves with the shell: the vertices and the corners of its own triangles. */
+  private final int[] moving;
+
+  /** Triangles listed with each vertex. */
+  private final int[][] near;
+
   private double[] listedAt;
 
   ContactSearch(int[] vertices, ContactSurface surface, double[] rest, ContactSettings settings) {
@@ -34,6 +41,9 @@ final class ContactSearch {
     this.surface = surface;
     this.settings = settings;
     this.listedAt = rest.clone();
+    IntStream touched = Arrays.stream(surface.moves() ? surface.vertices() : new int[0]);
+    moving = IntStream.concat(Arrays.stream(vertices), touched).distinct().toArray();
+    near = new int[vertices.length][0];
     excluded = new BitSet[vertices.length];
     Arrays.setAll(excluded, place -> new BitSet());
     if (surface.moves() && settings.restExclusion_mm() > 0) {
@@ -50,8 +60,8 @@ final class ContactSearch {
     ContactPairs found = new ContactPairs();
     NearSpheres spheres = spheres(u, new double[u.length]);
     for (int place = 0; place < vertices.length; place++) {
-      List<int[]> faces =
-          within(place, u, settings.listing(), spheres).mapToObj(surface::corners).toList();
+      near[place] = within(place, u, settings.listing(), spheres).toArray();
+      List<int[]> faces = Arrays.stream(near[place]).mapToObj(surface::corners).toList();
       found.add(vertices[place], place, faces);
     }
     return found.pairs();
@@ -61,15 +71,29 @@ final class ContactSearch {
    * Whether no vertex has moved more than a quarter of the search margin since the list was made.
    */
   boolean listHolds(double[] u) {
-    double farthest = 0;
-    int[] touched = surface.moves() ? surface.vertices() : new int[0];
-    for (int[] group : new int[][] {vertices, touched}) {
-      for (int v : group) {
-        double[] move = Vectors.subtract(Vectors.at(u, 3 * v), Vectors.at(listedAt, 3 * v));
-        farthest = Math.max(farthest, Vectors.norm(move));
+    return farthest(u, new double[0]) < settings.searchMargin_mm() / 4;
+  }
+
+  /**
+   * How far anything has moved since the list was made, at u or at any place on the way along a
+   * direction, mm.
+   *
+   * @param direction of length 0: none
+   */
+  private double farthest(double[] u, double[] direction) {
+    double square = 0;
+    for (int v : moving) {
+      double here = 0;
+      double there = 0;
+      for (int i = 3 * v; i < 3 * v + 3; i++) {
+        double move = u[i] - listedAt[i];
+        double end = direction.length > 0 ? move + direction[i] : 0;
+        here += move * move;
+        there += end * end;
       }
+      square = Math.max(square, Math.max(here, there));
     }
-    return farthest < settings.searchMargin_mm() / 4;
+    return Math.sqrt(square);
   }
 
   private IntStream within(int place, double[] u, double reach, NearSpheres spheres) {
@@ -107,6 +131,24 @@ final class ContactSearch {
 
   /** Safe fraction of the direction, at most 1; infinite if all of it is safe. */
   double largestStep(double[] u, double[] direction) {
+    // a pair that is not listed was farther apart than reach and margin: two places that have moved
+    // by half of the margin each are not within reach yet
+    boolean listedAlone = 2 * farthest(u, direction) <= settings.searchMargin_mm();
+    double largest = listedAlone ? ofListed(u, direction) : ofAll(u, direction);
+    return largest < 1 ? largest : Double.POSITIVE_INFINITY;
+  }
+
+  private double ofListed(double[] u, double[] direction) {
+    double largest = 1;
+    for (int place = 0; place < vertices.length; place++) {
+      for (int t : near[place]) {
+        largest = Math.min(largest, largestStep(place, t, u, direction));
+      }
+    }
+    return largest;
+  }
+
+  private double ofAll(double[] u, double[] direction) {
     double largest = 1;
     NearSpheres spheres = spheres(u, direction);
     for (int place = 0; place < vertices.length; place++) {
@@ -118,7 +160,7 @@ final class ContactSearch {
         }
       }
     }
-    return largest < 1 ? largest : Double.POSITIVE_INFINITY;
+    return largest;
   }
 
   /** Whether a vertex may come within reach of a triangle, by the distance from its corners. */

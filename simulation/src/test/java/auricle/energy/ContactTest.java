@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ContactTest {
@@ -349,11 +350,13 @@ class ContactTest {
     assertTrue(contact.smallestGap(u) > 0 && contact.smallestGap(u) < LAW.activation_mm());
   }
 
-  @Test
-  void noSampleOfASafeStepIsEverOutsideTheDomain() {
+  /** Steps for which the list is enough, steps just too long for that, and far longer ones. */
+  @ParameterizedTest
+  @CsvSource({"0.5, 0.05, 0.11", "1.2, 0.05, 0.4", "1.4, 0.3, 4"})
+  void noSampleOfASafeStepIsEverOutsideTheDomain(double height, double shaken, double size) {
     for (int seed = 0; seed < 40; seed++) {
-      double[] u = Shapes.shaken(twoSheets(1.4, 0.3), 0.3, seed);
-      double[] direction = Shapes.shaken(new double[u.length], 4, 1000 + seed);
+      double[] u = Shapes.shaken(twoSheets(height, 0.3), shaken, seed);
+      double[] direction = Shapes.shaken(new double[u.length], size, 1000 + seed);
       SurfaceContact contact = upperOnLower(u);
       double t = Math.min(1, contact.largestStep(u, direction));
       assertTrue(t > 1e-3);
