@@ -10,23 +10,31 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Comes to rest from a start that is near it, as the start of a step in time is: the Hessian is
- * factorised once, there, and gradients alone lead on ({@link Pursuit}). Where that does not close
- * in fast, or the Hessian is not positive definite, all is taken back and Newton's method, which
- * comes through anything, does it instead.
+ * Comes to rest from a start that is near it, as the start of a step in time is: few Hessians are
+ * factorised, gradients alone lead on ({@link Pursuit}). Where that does not close in, or a Hessian
+ * is not positive definite, all is taken back and Newton's method, which comes through anything,
+ * does it instead.
  */
 final class NearbyRest {
   private final TotalEnergy energy;
   private final NewtonMinimiser minimiser;
+  private final Pursuit pursuit;
 
   NearbyRest(TotalEnergy energy, NewtonMinimiser minimiser) {
     this.energy = energy;
     this.minimiser = minimiser;
+    pursuit = new Pursuit(energy, minimiser.point());
   }
 
-  /** The method for the long way. */
+  /** The method for the long way; what it leaves is not gone on from. */
   NewtonMinimiser minimiser() {
+    pursuit.forget();
     return minimiser;
+  }
+
+  /** To be called when the energy has become another than that of the same body a little later. */
+  void forget() {
+    pursuit.forget();
   }
 
   /**
@@ -37,8 +45,7 @@ final class NearbyRest {
   NewtonResult find(double[] x, NewtonSettings settings, NewtonMonitor monitor) {
     double[] saved = energy.save();
     double[] start = x.clone();
-    Pursuit pursuit = new Pursuit(energy, minimiser.point(), settings, monitor);
-    NewtonResult near = pursuit.run(x);
+    NewtonResult near = pursuit.run(x, settings, monitor);
     if (near != null) {
       return near;
     }

@@ -48,6 +48,7 @@ final class ReleaseTest {
     lastReleased = found ? energy.save() : lastReleased;
     aim(time_s, 0);
     energy.restore(saved);
+    rest.forget();
     return released;
   }
 
@@ -76,6 +77,7 @@ final class ReleaseTest {
     aim(time_s, WAIT_S);
     threads.forEach(SlippingThread::cut);
     energy.setLoadFactor(1);
+    rest.forget();
     return rest.find(energy.free(), settings.newton(), line -> monitor.proceed(time_s)).converged();
   }
 
