@@ -11,11 +11,11 @@ public final class Durations {
 
   private Durations() {}
 
-  /** "40 s", "3 h", "5 days", "1 week", "3 months". */
+  /** "40 s", "20 min", "3 h", "5 days", "1 week", "3 months". */
   public static String words(double seconds) {
     double days = seconds / DAY_S;
     if (days < 1) {
-      return seconds < 3600 ? number(seconds) + " s" : number(seconds / 3600) + " h";
+      return withinADay(seconds);
     }
     double months = days / MONTH_DAYS;
     boolean whole = Math.abs(months - Math.rint(months)) < 0.02 * months;
@@ -26,6 +26,13 @@ public final class Durations {
       return number(days / 7) + (days == 7 ? " week" : " weeks");
     }
     return number(days) + (Math.abs(days - 1) < 0.005 ? " day" : " days");
+  }
+
+  private static String withinADay(double seconds) {
+    if (seconds < 60) {
+      return number(seconds) + " s";
+    }
+    return seconds < 3600 ? number(seconds / 60) + " min" : number(seconds / 3600) + " h";
   }
 
   private static String number(double value) {

@@ -5,7 +5,7 @@ public final class EarState {
   private final double[] unknowns;
   private final double[] frames;
 
-  EarState(double[] unknowns, double[] frames) {
+  public EarState(double[] unknowns, double[] frames) {
     this.unknowns = unknowns.clone();
     this.frames = frames.clone();
   }

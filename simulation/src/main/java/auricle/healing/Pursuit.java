@@ -159,14 +159,7 @@ final class Pursuit {
   private boolean told(NewtonMonitor monitor) {
     NewtonIteration line =
         new NewtonIteration(
-            table.size(),
-            value,
-            residual,
-            length,
-            0,
-            0,
-            factors - factorsTold,
-            table.isEmpty());
+            table.size(), value, residual, length, 0, 0, factors - factorsTold, table.isEmpty());
     factorsTold = factors;
     table.add(line);
     return monitor.proceed(line);
@@ -188,8 +181,7 @@ final class Pursuit {
   }
 
   private boolean atRest(NewtonSettings settings) {
-    return residual <= tolerance(settings)
-        && length <= settings.stepTolerance() * energy.extent();
+    return residual <= tolerance(settings) && length <= settings.stepTolerance() * energy.extent();
   }
 
   /** max |v_i| unit_i^power; not a number if one of them is none. */

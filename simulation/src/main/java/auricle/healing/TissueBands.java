@@ -1,5 +1,7 @@
 package auricle.healing;
 
+import auricle.diagnostics.BadInputException;
+import auricle.diagnostics.Finding;
 import auricle.healing.Bands.Band;
 import auricle.measurement.NamedValue;
 import auricle.numerics.Workers;
@@ -8,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
@@ -16,6 +19,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 
 /**
  * Runs samples side by side and gathers their bands. Every sample is independent of the others and
@@ -79,7 +83,7 @@ public final class TissueBands {
           failures.add("sample " + i + ": " + line.words());
         }
       } catch (ExecutionException e) {
-        failures.add("sample " + i + ": " + e.getCause());
+        failures.add("sample " + i + ": " + words(e.getCause()));
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         return Optional.empty();
@@ -87,6 +91,17 @@ public final class TissueBands {
       done.accept(i + 1);
     }
     return Optional.of(new Bands(running.size(), seed, failures, bands(good)));
+  }
+
+  /**
+   * What kept a sample from being made: its tissue, in the words of the findings, or the program.
+   */
+  private static String words(Throwable cause) {
+    if (cause instanceof BadInputException bad) {
+      return bad.findings().stream().map(Finding::line).collect(Collectors.joining("; "));
+    }
+    String message = Objects.requireNonNullElse(cause.getMessage(), "nothing more is known");
+    return "an error of the program, not of the tissue: " + message;
   }
 
   private static List<Band> bands(List<Timeline> good) {

@@ -53,7 +53,7 @@ final class SpringBack {
   Timeline follow() {
     TimeMonitor watch =
         time_s -> {
-          watcher.progress("healing, " + Durations.words(time_s), yearShare() * passed(time_s));
+          watcher.progress(words(time_s), yearShare() * passed(time_s));
           return !watcher.cancelled();
         };
     Timeline line =
@@ -72,6 +72,10 @@ final class SpringBack {
 
   private double yearShare() {
     return YEAR / work(settings);
+  }
+
+  private static String words(double time_s) {
+    return time_s > 0 ? "healing, at " + Durations.words(time_s) : "healing, from the table on";
   }
 
   /** Share of the moments asked for that have passed. */

@@ -22,6 +22,7 @@ final class CourseText {
     }
     if (!timeline.moments().isEmpty()) {
       text.append(table(timeline));
+      text.append(BandText.write(timeline));
     }
     for (MomentResult moment : timeline.moments()) {
       moment.events().forEach(e -> text.append("  ").append(e).append('\n'));
@@ -33,7 +34,7 @@ final class CourseText {
     List<MomentResult> moments = timeline.moments();
     TextTable table = new TextTable("l" + "r".repeat(moments.size()) + "r");
     List<String> head = new ArrayList<>(List.of(""));
-    moments.forEach(m -> head.add(m.label()));
+    moments.forEach(m -> head.add(m.label().replaceAll(" months?$", " mo")));
     head.add("lost");
     table.row(head.toArray(String[]::new));
     for (Figure figure : LevelFigures.COURSE) {

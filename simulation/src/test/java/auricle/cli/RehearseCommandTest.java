@@ -206,7 +206,7 @@ class RehearseCommandTest {
     List<String> rows = Files.readAllLines(folder.resolve("one/timeline.csv"));
     assertEquals(8, rows.size());
     assertTrue(rows.get(7).contains("," + year.asString() + ","), rows.get(7));
-    assertTrue(table.contains("12 months"), table);
+    assertTrue(table.contains("12 mo"), table);
     assertFalse(json("pair/result.json").get("ears").get(0).has("timeline"));
   }
 

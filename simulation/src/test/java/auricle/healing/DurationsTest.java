@@ -9,6 +9,8 @@ class DurationsTest {
   void timesAreSaidAsPeopleSayThem() {
     double day = Durations.DAY_S;
     assertEquals("40 s", Durations.words(40));
+    assertEquals("1 min", Durations.words(60));
+    assertEquals("19.6 min", Durations.words(1178.3));
     assertEquals("3 h", Durations.words(3 * 3600));
     assertEquals("1 day", Durations.words(day));
     assertEquals("1 week", Durations.words(7 * day));

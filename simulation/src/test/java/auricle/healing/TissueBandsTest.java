@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import auricle.anatomy.Auricle;
 import auricle.anatomy.MeshLevel;
 import auricle.anatomy.ShapeParameters;
+import auricle.diagnostics.BadInputException;
+import auricle.diagnostics.Finding;
 import auricle.measurement.EarMeasurer;
 import auricle.numerics.Outcome;
 import java.util.ArrayList;
@@ -77,5 +79,25 @@ class TissueBandsTest {
     Bands bands = TissueBands.of(SAMPLES, 1, 2, some, done -> {}).orElseThrow();
     assertEquals(List.of("sample 3: no step lowers the energy"), bands.failures());
     assertEquals(SAMPLES, bands.samples());
+  }
+
+  @Test
+  void whatKeptASampleFromBeingMadeIsSaidInWords() {
+    TissueBands.Sample some =
+        n -> {
+          if (n == 2) {
+            throw new BadInputException(Finding.error("row x", "found 3", "below 2", "Say less"));
+          }
+          if (n == 5) {
+            throw new IllegalStateException("no such edge");
+          }
+          return sample(n);
+        };
+    Bands bands = TissueBands.of(SAMPLES, 1, 2, some, done -> {}).orElseThrow();
+    assertEquals(
+        List.of(
+            "sample 2: row x: found 3; expected below 2. Say less",
+            "sample 5: an error of the program, not of the tissue: no such edge"),
+        bands.failures());
   }
 }
