@@ -92,6 +92,9 @@ final class RehearsalRun {
       StepOutcome outcome =
           watcher.cancelled() ? notBegun() : outcome(body().apply(operation, solving()));
       add(Optional.of(operation), earlier, outcome);
+      if (outcome.converged() && i + 1 < operations.size()) {
+        watcher.reached(List.copyOf(steps));
+      }
     }
     return new RehearsalResult(ear, auricle, steps, rows(), provenance());
   }

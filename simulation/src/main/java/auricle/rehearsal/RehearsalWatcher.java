@@ -1,5 +1,7 @@
 package auricle.rehearsal;
 
+import java.util.List;
+
 /** Is told how a rehearsal gets on, and may end it. Called on the thread that computes. */
 public interface RehearsalWatcher {
   /** Hears nothing and never cancels. */
@@ -21,6 +23,13 @@ public interface RehearsalWatcher {
    * @param share of the whole that is done, 0 … 1, never falling
    */
   void progress(String words, double share);
+
+  /**
+   * A step has come to rest while others are still to be done.
+   *
+   * @param done the ear before the plan, then after each step so far
+   */
+  default void reached(List<StepResult> done) {}
 
   /** Whether to end as soon as may be; asked at every iteration of the solver. */
   boolean cancelled();

@@ -15,6 +15,8 @@ import auricle.plan.Scoring;
 import auricle.plan.Tie;
 import auricle.testing.Check;
 import auricle.testing.OpenFold;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -113,6 +115,33 @@ class LiveEarTest {
     EarCase more = OpenFold.with(ofAllTies());
     assertTrue(live.turn(more, RehearsalWatcher.SILENT).isEmpty());
     assertTrue(live.turn(live.ear(), RehearsalWatcher.SILENT).isEmpty());
+  }
+
+  @Test
+  void stepsOnTheWayAreToldAsTheyStandInTheEnd() throws BadInputException {
+    List<List<StepResult>> told = new ArrayList<>();
+    RehearsalWatcher listener =
+        new RehearsalWatcher() {
+          @Override
+          public void progress(String words, double share) {}
+
+          @Override
+          public boolean cancelled() {
+            return false;
+          }
+
+          @Override
+          public void reached(List<StepResult> done) {
+            told.add(done);
+          }
+        };
+    LiveEar live = live(10);
+    EarCase without = live.ear().withPlan(live.ear().plan().enable(0, false));
+    RehearsalResult whole = live.rerun(without, listener);
+    assertEquals(List.of(whole.steps().subList(0, 2)), told);
+    told.clear();
+    live.rerun(live.ear().withPlan(ear(9).plan()), listener);
+    assertEquals(List.of(2, 3), told.stream().map(List::size).toList());
   }
 
   private static double[] figures(StepResult step) {

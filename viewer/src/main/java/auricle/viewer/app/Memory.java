@@ -13,6 +13,7 @@ final class Memory {
   private final Settings settings;
   private final Look look;
   private final Workbench bench;
+  private double recalled = 1;
 
   Memory(Stage stage, Settings settings, Look look, Workbench bench) {
     this.stage = stage;
@@ -35,8 +36,8 @@ final class Memory {
       stage.setX(x);
       stage.setY(y);
     }
-    double usual = Math.max(1, Math.min(1.35, height / 1000));
-    look.textScale().set(settings.number("text.scale", usual));
+    recalled = settings.number("text.scale", usualText(height));
+    look.textScale().set(recalled);
     String theme = settings.text("theme", Look.Theme.LIGHT.name());
     for (Look.Theme t : Look.Theme.values()) {
       if (t.name().equals(theme)) {
@@ -44,6 +45,16 @@ final class Memory {
       }
     }
     bench.openTab(settings.text("tab", "Balance"));
+    double left = settings.number("pane.left.em", 0);
+    double right = settings.number("pane.right.em", 0);
+    if (left > 0 && right > 0) {
+      bench.sidePanes(left, right, width);
+    }
+  }
+
+  /** Larger letters for a higher window. */
+  private static double usualText(double height) {
+    return Math.max(1, Math.min(1.35, height / 1000));
   }
 
   /** Remembers it. */
@@ -52,9 +63,19 @@ final class Memory {
     settings.set("window.height", stage.getHeight());
     settings.set("window.x", stage.getX());
     settings.set("window.y", stage.getY());
-    settings.set("text.scale", look.textScale().get());
+    rememberText();
     settings.set("theme", look.theme().get().name());
     settings.set("tab", bench.openTab());
+    settings.set("pane.left.em", bench.leftPane_em());
+    settings.set("pane.right.em", bench.rightPane_em());
     settings.save();
+  }
+
+  /** Text that was never set by hand follows the window again, on whatever screen it opens. */
+  private void rememberText() {
+    double scale = look.textScale().get();
+    if (Math.abs(scale - recalled) > 1e-6) {
+      settings.set("text.scale", scale);
+    }
   }
 }

@@ -44,6 +44,7 @@ public final class Window implements AutoCloseable {
   private final FileDialogs dialogs;
   private final Exports exports;
   private final Lessons lessons;
+  private final Memory memory;
 
   /**
    * @param stage to be shown in
@@ -83,7 +84,8 @@ public final class Window implements AutoCloseable {
     stage.getScene().addEventHandler(DragEvent.DRAG_DROPPED, this::dropped);
     stage.setOnCloseRequest(e -> closing(e::consume));
     title();
-    new Memory(stage, settings, models.look(), bench).recall();
+    this.memory = new Memory(stage, settings, models.look(), bench);
+    memory.recall();
     keepUnsavedWork();
   }
 
@@ -155,7 +157,7 @@ public final class Window implements AutoCloseable {
   private void closing(Runnable stay) {
     if (dialogs.mayLeave()) {
       files.discard();
-      new Memory(stage, settings, models.look(), bench).keep();
+      memory.keep();
       Platform.exit();
     } else {
       stay.run();

@@ -25,8 +25,7 @@ public final class EarScene {
   private final EarMesh ghost = new EarMesh(0);
   private final MeshView earNode = new MeshView(ear.mesh());
   private final MeshView ghostNode = new MeshView(ghost.mesh());
-  private final MeshView headRight = HeadPatch.of(false);
-  private final MeshView headLeft = HeadPatch.of(true);
+  private final HeadSide head = new HeadSide();
   private final Group marks = new Group();
   private final Group veils = new Group(ghostNode);
   private final Glass picture;
@@ -39,8 +38,7 @@ public final class EarScene {
         new Group(
             lamp(-260, -330, -520, 0.62), lamp(420, -120, -260, 0.22), lamp(0, 60, 520, 0.42));
     Group world =
-        new Group(
-            new AmbientLight(Color.gray(0.34)), lamps, headRight, headLeft, earNode, marks, veils);
+        new Group(new AmbientLight(Color.gray(0.34)), lamps, head.node(), earNode, marks, veils);
     picture = new Glass(world, eye.camera());
     earNode.setCullFace(CullFace.BACK);
     earNode.setId("ear");
@@ -51,7 +49,6 @@ public final class EarScene {
     veil.setSpecularColor(Color.TRANSPARENT);
     ghostNode.setMaterial(veil);
     ghostNode.setVisible(false);
-    headLeft.setVisible(false);
     paint(Palette.SKIN);
     look(Orbit.at(ClinicalView.THREE_QUARTER));
   }
@@ -104,15 +101,13 @@ public final class EarScene {
       picture.moving();
     }
     mirrored = left;
-    headRight.setVisible(headRight.isVisible() || headLeft.isVisible());
     ear.show(surface, left);
-    eye.look(eye.orbit(), mirrored);
+    see(eye.orbit());
   }
 
   /** Shows the head, or not. */
   public void showHead(boolean wanted) {
-    headRight.setVisible(wanted && !mirrored);
-    headLeft.setVisible(wanted && mirrored);
+    head.show(wanted);
   }
 
   /** Shows a ghost; an empty one hides it. */
@@ -160,7 +155,12 @@ public final class EarScene {
   /** Moves the eye to where it stays. */
   public void look(Orbit orbit) {
     picture.still();
+    see(orbit);
+  }
+
+  private void see(Orbit orbit) {
     eye.look(orbit, mirrored);
+    head.seenFrom(orbit, mirrored);
   }
 
   /** Draws everything finely, also what moved just now. */
@@ -171,7 +171,7 @@ public final class EarScene {
   /** Moves the eye on its way: drawn coarser where there is much to draw, until it rests. */
   public void sweep(Orbit orbit) {
     picture.moving();
-    eye.look(orbit, mirrored);
+    see(orbit);
   }
 
   /** Looks at the middle of these places. */
@@ -181,7 +181,7 @@ public final class EarScene {
       double y = ends.stream().mapToDouble(Spot::y_mm).average().orElse(0);
       double z = ends.stream().mapToDouble(Spot::z_mm).average().orElse(0);
       eye.middle(new Spot(x, y, z));
-      eye.look(eye.orbit(), mirrored);
+      see(eye.orbit());
     }
   }
 

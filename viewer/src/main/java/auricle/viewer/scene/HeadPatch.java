@@ -11,15 +11,36 @@ import javafx.scene.shape.VertexFormat;
  * The side of the head around the ear, for scale: flat at the mastoid plane, rounding off towards
  * face, crown and neck. Drawn from outside only, so that it does not hide the ear from behind.
  */
-final class HeadPatch {
-  private static final int STEPS = 40;
-  private static final double REACH_MM = 85;
-  private static final double BEHIND_EAR_MM = 1.2;
+enum HeadPatch {
+  /** The root of the ear stands on it, on a low mound: for an eye before the ear or beside it. */
+  TO_THE_ROOT {
+    @Override
+    double height_mm(double y, double z) {
+      double front = Math.max(0, y - FLAT_MM);
+      double behind = Math.max(0, -y - FLAT_MM);
+      double along = Math.max(0, Math.abs(z) - FLAT_MM);
+      double away = front * front / 170 + behind * behind / 100 + along * along / 190;
+      return -0.2 - away + root(y, z);
+    }
+  },
+  /** Falls away at once: for an eye behind the ear, which is to see where bites are pulled. */
+  FALLING_AWAY {
+    @Override
+    double height_mm(double y, double z) {
+      double bend = y > 0 ? 210 : 130;
+      return -1.2 - y * y / bend - z * z / 260;
+    }
+  };
 
-  private HeadPatch() {}
+  private static final int STEPS = 48;
+  private static final double REACH_MM = 85;
+  private static final double FLAT_MM = 22;
+
+  /** Height of the head's surface over the mastoid plane; y towards the face, z up, mm. */
+  abstract double height_mm(double y, double z);
 
   /** The head beside a right ear, or a left one. */
-  static MeshView of(boolean mirrored) {
+  MeshView node(boolean mirrored) {
     TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
     mesh.getTexCoords().setAll(0.5f, 0.5f);
     float[] points = new float[3 * (STEPS + 1) * (STEPS + 1)];
@@ -41,15 +62,15 @@ final class HeadPatch {
     return view;
   }
 
-  private static void put(int i, int j, float[] points, float[] normals, boolean mirrored) {
+  private void put(int i, int j, float[] points, float[] normals, boolean mirrored) {
     double angle = 2 * Math.PI * i / STEPS;
     double r = REACH_MM * j / STEPS;
     double y = r * Math.cos(angle);
     double z = 1.15 * r * Math.sin(angle);
-    float[] place = {(float) depth(y, z), (float) y, (float) z};
+    float[] place = {(float) height_mm(y, z), (float) y, (float) z};
     double h = 0.5;
-    float dy = (float) ((depth(y + h, z) - depth(y - h, z)) / (2 * h));
-    float dz = (float) ((depth(y, z + h) - depth(y, z - h)) / (2 * h));
+    float dy = (float) ((height_mm(y + h, z) - height_mm(y - h, z)) / (2 * h));
+    float dz = (float) ((height_mm(y, z + h) - height_mm(y, z - h)) / (2 * h));
     float[] normal = {1, -dy, -dz};
     Vectors.normalise(normal, 0);
     int at = 3 * (i * (STEPS + 1) + j);
@@ -57,10 +78,17 @@ final class HeadPatch {
     Vectors.toScene(normal, 0, normals, at, mirrored);
   }
 
-  /** Height of the head's surface over the mastoid plane, mm. */
-  private static double depth(double y, double z) {
-    double bend = y > 0 ? 210 : 130;
-    return -BEHIND_EAR_MM - y * y / bend - z * z / 260;
+  /** The ear's root: a low mound under the floor of the bowl, which rises towards the face. */
+  private static double root(double y, double z) {
+    double rise = 1.7 + 5.2 * step((y + 2) / 19);
+    double within = step((y + 15) / 10) * (1 - step((y - 15) / 28));
+    return rise * within * (1 - step((Math.abs(z + 6) - 15) / 17));
+  }
+
+  /** From 0 at 0 to 1 at 1, without a kink. */
+  private static double step(double t) {
+    double s = Math.max(0, Math.min(1, t));
+    return s * s * (3 - 2 * s);
   }
 
   private static int[] faces(boolean mirrored) {

@@ -33,6 +33,8 @@ public record Rehearsed(
     BEFORE,
     /** The end of the plan; the steps between are those of the plan before it was changed. */
     END,
+    /** The first steps of the plan; those after them are still to be worked out. */
+    PART,
     /** Every step of the plan. */
     STEPS,
     /** The year after it too. */
@@ -64,6 +66,11 @@ public record Rehearsed(
     return reach == Reach.STEPS || reach == Reach.YEAR;
   }
 
+  /** Whether steps at the end of the plan are missing. */
+  public boolean onTheWay() {
+    return reach == Reach.PART;
+  }
+
   /** Whether a moment is of this plan, not of the one before doses were turned. */
   public boolean current(Moment moment) {
     return reach != Reach.END || moment.equals(tied()) || moment.equals(before());
@@ -74,7 +81,7 @@ public record Rehearsed(
     return steps.get(0);
   }
 
-  /** The ear at the end of the operation. */
+  /** The ear at the end of the operation, or as far as it has been worked out. */
   public Moment tied() {
     return steps.get(steps.size() - 1);
   }

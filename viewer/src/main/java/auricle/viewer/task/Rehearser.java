@@ -3,6 +3,7 @@ package auricle.viewer.task;
 import auricle.plan.EarCase;
 import auricle.rehearsal.RehearsalWatcher;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What computes: the simulation, or a stand-in in tests. Called on a worker's thread only. */
 public interface Rehearser {
@@ -18,10 +19,12 @@ public interface Rehearser {
   /**
    * Works out every step of a plan.
    *
+   * @param onTheWay is given the steps that have come to rest, while others are still to be done
    * @return empty if it was cancelled
    * @throws CannotRehearse if the ear or plan cannot be worked out, with the reasons
    */
-  Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse;
+  Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> onTheWay)
+      throws CannotRehearse;
 
   /**
    * Adds what becomes of it over a year.

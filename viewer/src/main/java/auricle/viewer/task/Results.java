@@ -52,6 +52,21 @@ final class Results {
         last.basis());
   }
 
+  /** The first steps of a plan, of the same ear as an earlier result. */
+  static Rehearsed part(EarCase ear, RehearsalResult from, Rehearsed known, List<StepResult> done) {
+    Surfaces surfaces = new Surfaces(from.auricle(), from.before().shape());
+    return new Rehearsed(
+        ear,
+        Reach.PART,
+        known.map(),
+        done.stream().map(s -> moment(s.label(), s, surfaces)).toList(),
+        List.of(),
+        List.of(),
+        List.of(),
+        said(ear),
+        known.basis());
+  }
+
   /** Every step of a plan. */
   static Rehearsed steps(RehearsalResult result) {
     Surfaces surfaces = new Surfaces(result.auricle(), result.before().shape());

@@ -11,8 +11,10 @@ import auricle.rehearsal.LiveEar;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
 import auricle.rehearsal.RehearsalWatcher;
+import auricle.rehearsal.StepResult;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** The simulation itself, with its solved states kept from change to change; for one thread. */
 public final class SimulationRehearser implements Rehearser {
@@ -20,6 +22,7 @@ public final class SimulationRehearser implements Rehearser {
 
   private Optional<MaterialTables> tables = Optional.empty();
   private Optional<LiveEar> live = Optional.empty();
+  private Optional<Rehearsed> shaped = Optional.empty();
   private Optional<Rehearsed> last = Optional.empty();
 
   @Override
@@ -45,7 +48,8 @@ public final class SimulationRehearser implements Rehearser {
       LiveEar made = LiveEar.of(untouched, RehearsalSettings.tied(), tables.orElseThrow(), watcher);
       live = Optional.of(made);
       last = Optional.empty();
-      return Optional.of(Results.before(ear, made.result()));
+      shaped = Optional.of(Results.before(ear, made.result()));
+      return shaped;
     } catch (BadInputException e) {
       throw new CannotRehearse(e.findings());
     }
@@ -65,12 +69,14 @@ public final class SimulationRehearser implements Rehearser {
   }
 
   @Override
-  public Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
+  public Optional<Rehearsed> tied(
+      EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> onTheWay) throws CannotRehearse {
     if (!known(ear)) {
       atOnce(ear, watcher);
     }
     try {
-      RehearsalResult result = live.orElseThrow().rerun(ear, watcher);
+      LiveEar now = live.orElseThrow();
+      RehearsalResult result = now.rerun(ear, telling(watcher, ear, now.result(), onTheWay));
       if (result.cancelled()) {
         return Optional.empty();
       }
@@ -79,6 +85,28 @@ public final class SimulationRehearser implements Rehearser {
     } catch (BadInputException e) {
       throw new CannotRehearse(e.findings());
     }
+  }
+
+  /** The same watcher, which tells of the steps that have come to rest too. */
+  private RehearsalWatcher telling(
+      RehearsalWatcher watcher, EarCase ear, RehearsalResult from, Consumer<Rehearsed> onTheWay) {
+    Optional<Rehearsed> known = last.or(() -> shaped);
+    return new RehearsalWatcher() {
+      @Override
+      public void progress(String words, double share) {
+        watcher.progress(words, share);
+      }
+
+      @Override
+      public boolean cancelled() {
+        return watcher.cancelled();
+      }
+
+      @Override
+      public void reached(List<StepResult> done) {
+        known.ifPresent(k -> onTheWay.accept(Results.part(ear, from, k, done)));
+      }
+    };
   }
 
   private boolean present(Rehearsed tied) {

@@ -24,27 +24,31 @@ public final class Animation {
 
   private final EarPane ear;
   private final Showing showing;
+  private final double em;
 
   /** How a run of pictures is kept, by the ending of the file. */
   private interface Keeping {
     void keep(List<BufferedImage> frames) throws IOException;
   }
 
-  Animation(EarPane ear, Showing showing) {
+  Animation(EarPane ear, Showing showing, double em) {
     this.ear = ear;
     this.showing = showing;
+    this.em = em;
   }
 
   /**
    * The ear turned once around.
    *
    * @param file a GIF; of any other ending, the first of a run of PNG files beside it
+   * @param height_px of each picture; its width follows from the shape of the pane
    * @param done is told at the end: nothing, or why it failed
    */
-  public void turntable(Path file, Consumer<List<String>> done) {
+  public void turntable(Path file, int height_px, Consumer<List<String>> done) {
     Orbit from = ear.scene().orbit();
     run(
         TURNTABLE,
+        height_px,
         i -> ear.scene().look(from.turned(360.0 * i / TURNTABLE, 0)),
         () -> ear.scene().look(from),
         keeping(file, TURN_MS),
@@ -52,10 +56,10 @@ public final class Animation {
   }
 
   /** The course, one picture a moment; see {@link #turntable}. */
-  public void course(Path file, Consumer<List<String>> done) {
+  public void course(Path file, int height_px, Consumer<List<String>> done) {
     int count = showing.result().get().map(r -> r.course().size()).orElse(0);
     int shown = showing.index();
-    run(count, showing::show, () -> showing.show(shown), keeping(file, STEP_MS), done);
+    run(count, height_px, showing::show, () -> showing.show(shown), keeping(file, STEP_MS), done);
   }
 
   private interface Turn {
@@ -63,7 +67,12 @@ public final class Animation {
   }
 
   private void run(
-      int count, Turn turn, Runnable back, Keeping keeping, Consumer<List<String>> done) {
+      int count,
+      int height_px,
+      Turn turn,
+      Runnable back,
+      Keeping keeping,
+      Consumer<List<String>> done) {
     List<BufferedImage> frames = new ArrayList<>();
     new AnimationTimer() {
       @Override
@@ -71,7 +80,7 @@ public final class Animation {
         if (frames.size() < count) {
           turn.to(frames.size());
           ear.scene().still();
-          frames.add(Exports.picture(ear));
+          frames.add(Exports.enlarged(ear, height_px / ear.getHeight(), em));
         } else {
           stop();
           back.run();

@@ -38,12 +38,12 @@ public final class Exports {
   /** The three-dimensional picture as PNG at print size. */
   public void picture(Path file) throws IOException {
     bench.ear().scene().still();
-    AtomicFile.write(file, png(bench.ear(), PRINT_SCALE, bench.em()));
+    AtomicFile.write(file, png(enlarged(bench.ear(), PRINT_SCALE, bench.em())));
   }
 
   /** Runs of pictures. */
   public Animation animation() {
-    return new Animation(bench.ear(), showing);
+    return new Animation(bench.ear(), showing, bench.em());
   }
 
   /** The section as SVG. */
@@ -87,10 +87,10 @@ public final class Exports {
   }
 
   /**
-   * A pane as PNG, larger by a factor: laid out larger, text and all. A picture of it that were
-   * drawn to scale instead would have its lamps at the wrong places.
+   * A picture of a pane, larger by a factor: laid out larger, text and all. A picture of it that
+   * were drawn to scale instead would have its lamps at the wrong places.
    */
-  static byte[] png(Region pane, double scale, double em) throws IOException {
+  static BufferedImage enlarged(Region pane, double scale, double em) {
     double width = pane.getWidth();
     double height = pane.getHeight();
     String style = pane.getStyle();
@@ -100,7 +100,7 @@ public final class Exports {
       pane.resize(scale * width, scale * height);
       pane.applyCss();
       pane.layout();
-      return png(picture(pane));
+      return picture(pane);
     } finally {
       pane.setStyle(style);
       pane.resize(width, height);
@@ -121,7 +121,7 @@ public final class Exports {
   }
 
   /** A node as it stands on the screen. */
-  static BufferedImage picture(Node node) {
+  private static BufferedImage picture(Node node) {
     SnapshotParameters parameters = new SnapshotParameters();
     parameters.setDepthBuffer(true);
     return copy(node.snapshot(parameters, null));

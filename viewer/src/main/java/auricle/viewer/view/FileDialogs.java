@@ -10,6 +10,7 @@ import java.util.Optional;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
+import javafx.scene.control.ChoiceDialog;
 import javafx.stage.FileChooser;
 import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Stage;
@@ -22,6 +23,9 @@ public final class FileDialogs {
   private static final ExtensionFilter[] RUNS = {
     new ExtensionFilter("GIF animation", "*.gif"), new ExtensionFilter("PNG frames", "*.png")
   };
+
+  private static final List<Integer> HEIGHTS_PX = List.of(480, 720, 1080, 1440);
+  private static final int USUAL_HEIGHT_PX = 1080;
 
   private final Stage stage;
   private final Files files;
@@ -130,13 +134,32 @@ public final class FileDialogs {
   /** Asks for a file for the ear on a turntable. */
   public void exportTurntable() {
     Animation run = exports.animation();
-    write("Export a turntable", "turntable.gif", f -> run.turntable(f, this::told), RUNS);
+    height()
+        .ifPresent(
+            h ->
+                write(
+                    "Export a turntable",
+                    "turntable.gif",
+                    f -> run.turntable(f, h, this::told),
+                    RUNS));
   }
 
   /** Asks for a file for the course, a picture a moment. */
   public void exportCourse() {
     Animation run = exports.animation();
-    write("Export the course", "course.gif", f -> run.course(f, this::told), RUNS);
+    height()
+        .ifPresent(
+            h -> write("Export the course", "course.gif", f -> run.course(f, h, this::told), RUNS));
+  }
+
+  /** Asks how large the pictures of a run shall be. */
+  private Optional<Integer> height() {
+    ChoiceDialog<Integer> dialog = new ChoiceDialog<>(USUAL_HEIGHT_PX, HEIGHTS_PX);
+    dialog.initOwner(stage);
+    dialog.setTitle("Size of the pictures");
+    dialog.setHeaderText("How high shall each picture be?");
+    dialog.setContentText("Height, pixels");
+    return dialog.showAndWait();
   }
 
   private void told(List<String> wrong) {

@@ -1,5 +1,6 @@
 package auricle.viewer.view;
 
+import auricle.plan.Dose;
 import auricle.plan.Operation;
 import auricle.viewer.viewmodel.Kind;
 import auricle.viewer.viewmodel.Look;
@@ -138,6 +139,7 @@ final class PlanPane extends VBox {
     Label number = Texts.label(Integer.toString(i + 1), "step-number");
     Label name = Texts.label(operation.name(), "step-name");
     Label kind = Texts.label(summary(operation), "step-kind");
+    kind.setWrapText(true);
     VBox words = new VBox(name, kind);
     words.setMinWidth(0);
     HBox.setHgrow(words, Priority.ALWAYS);
@@ -228,8 +230,11 @@ final class PlanPane extends VBox {
                     List.of("gap_mm", "tension_n", "depth_fraction", "width_mm", "length_mm")
                         .contains(d.key()))
             .findFirst();
-    String dose =
-        main.map(d -> " · " + DosePane.value(d.value(), d.step()) + " " + d.unit()).orElse("");
-    return operation.words() + dose;
+    return operation.words() + main.map(d -> " · " + shortly(d)).orElse("");
+  }
+
+  private static String shortly(Dose dose) {
+    String value = DosePane.value(dose.value(), dose.step());
+    return dose.key().equals("depth_fraction") ? "depth " + value : value + " " + dose.unit();
   }
 }

@@ -71,7 +71,8 @@ final class ReactionPane extends SidePane {
   private static Sheet bars(Reaction r, double most, double w, double em) {
     Sheet sheet = new Sheet(w, 9.8 * em);
     sheet.words(0, 0.7 * em, r.operation(), Tone.INK, 1, true, Hold.LEFT);
-    sheet.words(0, 1.9 * em, r.label() + ", " + r.per(), Tone.INK, 0.95, false, Hold.LEFT);
+    sheet.words(w, 0.7 * em, r.per(), Tone.INK, 0.95, false, Hold.RIGHT);
+    sheet.words(0, 1.9 * em, r.label(), Tone.INK, 0.95, false, Hold.LEFT);
     double zero = 4.2 * em + (w - 10 * em) / 2;
     double per = (w - 10 * em) / 2 / most;
     sheet.line(zero, 2.6 * em, zero, 8 * em, Tone.GRID, 1.2);

@@ -38,6 +38,7 @@ public final class Workbench extends StackPane {
   private final TabPane inputs = new TabPane();
   private final VBox left = new VBox();
   private final VBox top = new VBox();
+  private final SplitPane split = new SplitPane();
   private final BorderPane frame = new BorderPane();
 
   /** A window's content for its view models. */
@@ -68,7 +69,7 @@ public final class Workbench extends StackPane {
     left.getStyleClass().add("left-pane");
     BorderPane middle = new BorderPane(ear, new ToolRow(models, this), null, time, null);
     middle.setMinWidth(260);
-    SplitPane split = new SplitPane(left, middle, tabs);
+    split.getItems().addAll(left, middle, tabs);
     split.setDividerPositions(0.237, 0.7);
     SplitPane.setResizableWithParent(left, false);
     SplitPane.setResizableWithParent(tabs, false);
@@ -199,6 +200,22 @@ public final class Workbench extends StackPane {
   private static void width(Region pane, double text, double most, double usual) {
     pane.setMinWidth(Math.min(text, most));
     pane.setMaxWidth(Math.max(usual, Math.min(text, most)));
+  }
+
+  /** Gives the side panes a width in heights of text, as far as the window allows. */
+  public void sidePanes(double left_em, double right_em, double window_px) {
+    double em = Texts.em(models.look());
+    split.setDividerPositions(left_em * em / window_px, 1 - right_em * em / window_px);
+  }
+
+  /** Width of the pane at the left in heights of text. */
+  public double leftPane_em() {
+    return left.getWidth() / Texts.em(models.look());
+  }
+
+  /** Width of the pane at the right in heights of text. */
+  public double rightPane_em() {
+    return tabs.getWidth() / Texts.em(models.look());
   }
 
   /** Moves the eye at once. */

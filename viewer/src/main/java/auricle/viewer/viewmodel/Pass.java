@@ -10,6 +10,7 @@ import auricle.viewer.viewmodel.Solving.Extra;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /** One ear worked out from what is shown first to what takes longest; on a worker's thread. */
 final class Pass {
@@ -20,6 +21,9 @@ final class Pass {
 
   /** Progress is told no oftener: each time the screen is drawn, by the processor that solves. */
   private static final long TELL_EVERY_NS = 150_000_000;
+
+  /** Steps on the way are shown no oftener. */
+  private static final long PART_EVERY_NS = 250_000_000;
 
   private final Rehearser rehearser;
   private final EarCase ear;
@@ -72,9 +76,26 @@ final class Pass {
       return Optional.empty();
     }
     BooleanSupplier enough = first.isPresent() ? overtaken : late;
-    Optional<Rehearsed> steps = rehearser.tied(ear, watcher(first, enough));
+    boolean endShown = first.map(r -> r.reach() == Reach.END).orElse(false);
+    Optional<Rehearsed> steps = rehearser.tied(ear, watcher(first, enough), parts(endShown));
     steps.ifPresent(r -> show.accept(r, hasMore(r)));
     return steps;
+  }
+
+  /** Shows how far the plan has come, unless its end is on the screen already. */
+  private Consumer<Rehearsed> parts(boolean endShown) {
+    return new Consumer<>() {
+      private long shown = System.nanoTime() - PART_EVERY_NS;
+
+      @Override
+      public void accept(Rehearsed part) {
+        long now = System.nanoTime();
+        if (!endShown && now - shown >= PART_EVERY_NS) {
+          shown = now;
+          show.accept(part, true);
+        }
+      }
+    };
   }
 
   /** Waits a little before longer work: a control that is being turned changes again at once. */

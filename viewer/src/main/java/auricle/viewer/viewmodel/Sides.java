@@ -65,10 +65,11 @@ public record Sides(Optional<Moment> right, Optional<Moment> left, String words,
     if (now.equals(shown.before())) {
       return Optional.of(other.before());
     }
-    if (other.reach() == Rehearsed.Reach.BEFORE) {
+    boolean end = now.equals(shown.tied()) && !shown.onTheWay();
+    if (other.reach() == Rehearsed.Reach.BEFORE || (end && other.onTheWay())) {
       return Optional.empty();
     }
-    return Optional.of(now.equals(shown.tied()) ? other.tied() : step(other, shown, now));
+    return Optional.of(end ? other.tied() : step(other, shown, now));
   }
 
   private static Moment step(Rehearsed other, Rehearsed shown, Moment now) {

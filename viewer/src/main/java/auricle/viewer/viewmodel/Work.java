@@ -63,6 +63,7 @@ public record Work(
     return switch (r.reach()) {
       case BEFORE -> "Before the plan; working out its steps";
       case END -> "Tied, at rest; working out the steps between";
+      case PART -> "As far as “" + r.tied().label() + "”, at rest; working out the steps after it";
       case STEPS -> "Tied, at rest; working out the year";
       case YEAR -> "Tied and over a year, at rest; working out more";
     };
@@ -81,6 +82,7 @@ public record Work(
     return switch (r.reach()) {
       case BEFORE -> "the ear before the plan";
       case END -> "the end of the plan";
+      case PART -> "the plan as far as “" + r.tied().label() + "”";
       case STEPS -> "the plan without the year";
       case YEAR -> "the plan and the year";
     };

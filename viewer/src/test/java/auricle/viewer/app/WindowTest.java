@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.viewer.scene.ClinicalView;
 import auricle.viewer.store.Recovery;
+import auricle.viewer.store.Settings;
 import auricle.viewer.view.Exports;
 import auricle.viewer.viewmodel.Aim;
 import auricle.viewer.viewmodel.Models;
@@ -203,16 +204,26 @@ class WindowTest {
     robot.clickOn("#welcome-close");
     wait(() -> models.showing().result().get().map(r -> !r.times().isEmpty()).orElse(false));
     Path gif = folder.resolve("turn.gif");
-    robot.interact(() -> window.exports().animation().turntable(gif, w -> {}));
+    robot.interact(() -> window.exports().animation().turntable(gif, 1080, w -> {}));
     wait(() -> Files.exists(gif));
     int course = models.showing().result().get().orElseThrow().course().size();
-    robot.interact(() -> window.exports().animation().course(folder.resolve("step.png"), w -> {}));
-    wait(() -> Files.exists(folder.resolve(String.format("step-%02d.png", course))));
+    robot.interact(
+        () -> window.exports().animation().course(folder.resolve("step.png"), 540, w -> {}));
+    Path last = folder.resolve(String.format("step-%02d.png", course));
+    wait(() -> Files.exists(last));
+    assertEquals(540, javax.imageio.ImageIO.read(last.toFile()).getHeight(), 1);
     var reader = javax.imageio.ImageIO.getImageReadersByFormatName("gif").next();
     try (var in = javax.imageio.ImageIO.createImageInputStream(gif.toFile())) {
       reader.setInput(in);
       assertEquals(36, reader.getNumImages(true));
+      assertEquals(1080, reader.getHeight(0), 1);
+      keepFrame(reader.read(0));
     }
+  }
+
+  private static void keepFrame(java.awt.image.BufferedImage frame) throws IOException {
+    Files.createDirectories(PICTURES);
+    javax.imageio.ImageIO.write(frame, "png", PICTURES.resolve("turntable.png").toFile());
   }
 
   @Test
@@ -351,6 +362,23 @@ class WindowTest {
     robot.interact(() -> window.files().recover(left));
     assertFalse(models.steps().plan().get().operations().get(0).enabled());
     assertTrue(models.desk().unsaved().get());
+  }
+
+  @Test
+  void panesAndTextComeBackAsTheUserSetThemAndElseFollowTheScreen(FxRobot robot) {
+    Stage stage = (Stage) window.bench().getScene().getWindow();
+    Settings settings = new Settings(folder);
+    Memory memory = new Memory(stage, settings, models.look(), window.bench());
+    robot.interact(memory::recall);
+    robot.interact(() -> window.bench().sidePanes(23, 32, stage.getWidth()));
+    robot.interact(memory::keep);
+    Settings kept = new Settings(folder);
+    assertEquals(23, kept.number("pane.left.em", 0), 0.5);
+    assertEquals(32, kept.number("pane.right.em", 0), 0.5);
+    assertEquals("", kept.text("text.scale", ""), "never set by hand");
+    robot.interact(() -> models.look().textScale().set(1.2));
+    robot.interact(memory::keep);
+    assertEquals(1.2, new Settings(folder).number("text.scale", 0));
   }
 
   @Test

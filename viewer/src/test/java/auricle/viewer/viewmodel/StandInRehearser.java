@@ -30,6 +30,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Answers as the simulation would, at once and with invented numbers; for tests of screens. */
 public class StandInRehearser implements Rehearser {
@@ -52,7 +53,7 @@ public class StandInRehearser implements Rehearser {
     if (known && !turned) {
       return Optional.empty();
     }
-    Rehearsed all = tied(turned ? ear : ear.withPlan(Plan.of()), watcher).orElseThrow();
+    Rehearsed all = tied(turned ? ear : ear.withPlan(Plan.of()), watcher, p -> {}).orElseThrow();
     Reach reach = turned ? Reach.END : Reach.BEFORE;
     return Optional.of(
         new Rehearsed(
@@ -68,13 +69,17 @@ public class StandInRehearser implements Rehearser {
   }
 
   @Override
-  public Optional<Rehearsed> tied(EarCase ear, RehearsalWatcher watcher) {
+  public Optional<Rehearsed> tied(
+      EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> onTheWay) {
     last = Optional.of(ear);
     List<Moment> steps = new ArrayList<>();
     steps.add(moment("before", 0, false, 0, List.of()));
     double back = 0;
     List<ThreadState> threads = new ArrayList<>();
     for (Operation o : ear.plan().enabled()) {
+      if (steps.size() > 1) {
+        onTheWay.accept(result(ear, Reach.PART, steps, List.of()));
+      }
       double pull = o instanceof FoldSuture f ? f.tie().dose().value() : 0.1;
       back += 0.3 * pull;
       if (o instanceof FoldSuture f) {
@@ -102,17 +107,13 @@ public class StandInRehearser implements Rehearser {
             "18.2 mm against 16-18 mm, target of the scenario",
             "",
             List.of(50.0));
-    return Optional.of(
-        new Rehearsed(
-            ear,
-            Reach.STEPS,
-            map(),
-            steps,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(caution),
-            List.of("stand-in")));
+    return Optional.of(result(ear, Reach.STEPS, steps, List.of(caution)));
+  }
+
+  private static Rehearsed result(
+      EarCase ear, Reach reach, List<Moment> steps, List<Caution> cautions) {
+    return new Rehearsed(
+        ear, reach, map(), steps, List.of(), List.of(), List.of(), cautions, List.of("stand-in"));
   }
 
   @Override

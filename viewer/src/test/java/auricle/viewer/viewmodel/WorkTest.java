@@ -197,6 +197,29 @@ class WorkTest {
   }
 
   @Test
+  void aStepLeftOutIsShownStepByStepAndSaidToBeOnTheWay() throws InterruptedException {
+    List<String> seen = new ArrayList<>();
+    steps.add(Kind.FOLD_SUTURE);
+    try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
+      Showing showing = new Showing(solving.result());
+      assertTrue(solving.settle(20_000));
+      showing.moment().addListener((o, was, now) -> seen.add(now.orElseThrow().label()));
+      solving.work().addListener((o, was, now) -> seen.add(now.words()));
+      steps.enable(0, false);
+      assertTrue(solving.settle(20_000));
+    }
+    String doing = "Working out the plan; the picture is of the one before: working out the ear …";
+    assertEquals(
+        List.of(
+            doing,
+            "upper suture",
+            "As far as “upper suture”, at rest; working out the steps after it …",
+            "Fold suture"),
+        seen.subList(0, 4));
+    assertEquals("At rest: every force is balanced", seen.get(seen.size() - 1));
+  }
+
+  @Test
   void stepsBetweenAreNotSaidToBeOfAPlanWhoseEndAloneWasFollowed() throws InterruptedException {
     List<Boolean> current = new ArrayList<>();
     try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
