@@ -63,7 +63,7 @@ final class Convergence {
     if (!(point.residual() <= tolerance)) {
       return Verdict.GO_ON;
     }
-    if (!point.function().exact()) {
+    if (!point.function().exact() && !settings.passing()) {
       return Verdict.GO_ON;
     }
     Verdict verdict = curvature();

@@ -15,6 +15,8 @@ package auricle.numerics;
  *     factor too stiff by r θ² in the soft direction, and what it says of the step that is left too
  *     short
  * @param acceptUnstable whether a stationary point that is no minimum counts as a solution
+ * @param passing whether the solution is but a place on the way: then the Hessian there need not be
+ *     exact either
  */
 public record NewtonSettings(
     double residualTolerance,
@@ -22,12 +24,16 @@ public record NewtonSettings(
     int mostIterations,
     int relaxedSteps,
     double factorReach,
-    boolean acceptUnstable) {
+    boolean acceptUnstable,
+    boolean passing) {
   /**
    * Tolerances 1e-8 and 1e-6, 200 iterations, 6 relaxed steps, a factor for every step, minima
    * only.
    */
-  public static final NewtonSettings USUAL = new NewtonSettings(1e-8, 1e-6, 200, 6, 0, false);
+  public static final NewtonSettings USUAL = new NewtonSettings(1e-8, 1e-6, 200, 6, 0, false, false);
+
+  private static final double PASSING_RESIDUAL = 0.1;
+  private static final double PASSING_STEP = 0.02;
 
   /**
    * @throws IllegalArgumentException if a number is out of its range
@@ -44,24 +50,39 @@ public record NewtonSettings(
   /** The same, with stationary points of any kind as solutions or not. */
   public NewtonSettings acceptingUnstable(boolean accept) {
     return new NewtonSettings(
-        residualTolerance, stepTolerance, mostIterations, relaxedSteps, factorReach, accept);
+        residualTolerance, stepTolerance, mostIterations, relaxedSteps, factorReach, accept, passing);
   }
 
   /** The same with another limit of iterations. */
   public NewtonSettings withIterations(int most) {
     return new NewtonSettings(
-        residualTolerance, stepTolerance, most, relaxedSteps, factorReach, acceptUnstable);
+        residualTolerance, stepTolerance, most, relaxedSteps, factorReach, acceptUnstable, passing);
   }
 
   /** The same with another residual tolerance. */
   public NewtonSettings withResidualTolerance(double tolerance) {
     return new NewtonSettings(
-        tolerance, stepTolerance, mostIterations, relaxedSteps, factorReach, acceptUnstable);
+        tolerance, stepTolerance, mostIterations, relaxedSteps, factorReach, acceptUnstable, passing);
+  }
+
+  /**
+   * The same for a place on the way from one solution to the next: a residual below a tenth of the
+   * largest force, and the next step shorter than a fiftieth of the extent.
+   */
+  public NewtonSettings forPassing() {
+    return new NewtonSettings(
+        PASSING_RESIDUAL,
+        PASSING_STEP,
+        mostIterations,
+        relaxedSteps,
+        factorReach,
+        acceptUnstable,
+        true);
   }
 
   /** The same with another reach of factors. */
   public NewtonSettings withFactorReach(double fraction) {
     return new NewtonSettings(
-        residualTolerance, stepTolerance, mostIterations, relaxedSteps, fraction, acceptUnstable);
+        residualTolerance, stepTolerance, mostIterations, relaxedSteps, fraction, acceptUnstable, passing);
   }
 }

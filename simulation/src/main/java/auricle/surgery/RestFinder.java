@@ -29,7 +29,8 @@ final class RestFinder {
   /** The same while every step lowers the energy: a far start takes its turns one by one. */
   private static final int DESCENT = 6;
 
-  private static final double SHORTEST = 1 / 8.0;
+  /** How often what is asked for at once is halved. */
+  private static final int MOST_HALVINGS = 3;
 
   /** Iterations of one change, all attempts together, after which it is given up. */
   private static final int MOST = 250;
@@ -105,20 +106,53 @@ final class RestFinder {
   /** Makes a change and leads the body to rest; it ends in force even on failure. */
   Settled find(Change change, Solving solving) {
     Counting counting = new Counting(solving.monitor());
-    Settled settled = Settled.untouched();
-    double done = 0;
-    double step = 1;
-    while (done < 1 && step >= SHORTEST && !counting.ended()) {
-      double next = Math.min(1, done + step);
-      settled = attempt(change, done, next, solving, counting).after(settled);
-      step = settled.converged() ? 2 * (next - done) : (next - done) / 2;
-      done = settled.converged() ? next : done;
-    }
-    if (done < 1 && !counting.ended()) {
-      settled = gradually(change, done, solving, counting).after(settled);
+    Led led = lead(change, MOST_HALVINGS, solving, counting);
+    Settled settled = led.settled();
+    if (led.done() < 1 && !counting.ended()) {
+      settled = gradually(change, led.done(), solving, counting).after(settled);
     }
     change.end();
     return counting.judge(settled);
+  }
+
+  /**
+   * Makes a change as far as attempts lead without being shortened; what is not reached is not in
+   * force.
+   */
+  Settled findAtOnce(Change change, Solving solving) {
+    Counting counting = new Counting(solving.monitor());
+    return counting.judge(lead(change, 0, solving, counting).settled());
+  }
+
+  /** Whether the sheet is crumpled where it is. */
+  boolean crumpled() {
+    return crumpling.crumpled(energy.unknowns());
+  }
+
+  /**
+   * How far attempts led.
+   *
+   * @param done share of the change that is in force
+   * @param settled after the last attempt
+   */
+  private record Led(double done, Settled settled) {}
+
+  private Led lead(Change change, int mostHalvings, Solving solving, Counting counting) {
+    Settled settled = Settled.untouched();
+    double done = 0;
+    int halvings = 0;
+    while (done < 1 && halvings <= mostHalvings && !counting.ended()) {
+      double next = Stride.next(done, within(change, done) / (1 << halvings));
+      settled = attempt(change, done, next, solving, counting).after(settled);
+      halvings = settled.converged() ? Math.max(0, halvings - 1) : halvings + 1;
+      done = settled.converged() ? next : done;
+    }
+    return new Led(done, settled);
+  }
+
+  /** Share of a change that may be made at once from where it is. */
+  private double within(Change change, double done) {
+    return (1 - done) * Stride.share(energy, change.motion(1));
   }
 
   private Settled attempt(
@@ -129,7 +163,8 @@ final class RestFinder {
     change.put(to);
     double[] x = energy.free();
     Excursion way = new Excursion(energy, x, motion);
-    NewtonSettings newton = solving.settings().newton().withIterations(QUICK);
+    NewtonSettings exact = solving.settings().newton().withIterations(QUICK);
+    NewtonSettings newton = to < 1 ? exact.forPassing() : exact;
     NewtonResult result =
         minimiser.minimise(x, newton, n -> hopeful(n) && counting.proceed(energy.loadFactor(), n));
     factored = result.converged() && (!result.metNegativeCurvature() || way.asExpected(energy));
@@ -137,7 +172,11 @@ final class RestFinder {
       energy.restore(saved);
       change.put(from);
     }
-    return Settled.of(result, factored);
+    boolean hopeless = result.outcome() == Outcome.CANCELLED && !counting.ended();
+    Settled settled = Settled.of(result, factored);
+    return hopeless
+        ? settled.ended(Outcome.STALLED, "unstable shapes that the iteration does not leave")
+        : settled;
   }
 
   /** A start that overshoots may be unstable, but the iteration has to come back soon. */

@@ -9,6 +9,7 @@ import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
+import auricle.numerics.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -265,10 +266,15 @@ public final class ShellBody {
     finishGrowing();
     double from = thread.thread().tension(unknowns());
     ThreadTie pull = new ThreadTie(energy, this::tightening, thread, true, from, tension_n);
-    Settled settled = finder.find(pull, solving);
+    Settled settled = finder.findAtOnce(pull, solving);
     thread.thread().knot(unknowns());
     finder.forget();
-    return settled;
+    if (settled.converged() || settled.outcome() == Outcome.CANCELLED) {
+      return settled;
+    }
+    return new Drawing(energy, finder, this::tightening, thread, tension_n, solving)
+        .settle()
+        .after(settled);
   }
 
   /**
@@ -284,7 +290,7 @@ public final class ShellBody {
       if (Math.abs(now - tension_n) <= ADJUSTED * tension_n) {
         return Optional.of(settled);
       }
-      double length = tightening().lengthFor(thread, tension_n);
+      double length = tightening(thread).lengthFor(tension_n);
       settled = tie(thread, length, solving).after(settled);
     }
     return Optional.empty();
@@ -297,8 +303,8 @@ public final class ShellBody {
     }
   }
 
-  private Tightening tightening() {
-    return new Tightening(energy, finder.point());
+  private Tightening tightening(BodyThread thread) {
+    return new Tightening(energy, finder.point(), thread);
   }
 
   private void renew() {

@@ -32,4 +32,9 @@ public record Solving(StepSettings settings, StepMonitor monitor) {
             MOST_STEPS),
         monitor);
   }
+
+  /** The same for places on the way alone. */
+  Solving passing() {
+    return new Solving(settings.withNewton(settings.newton().forPassing()), monitor);
+  }
 }

@@ -2,12 +2,12 @@ package auricle.surgery;
 
 import auricle.energy.ThreadLaw;
 import auricle.equilibrium.TotalEnergy;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /** A thread that is tied to a rest length, or pulled to a tension. */
 final class ThreadTie implements RestFinder.Change {
   private final TotalEnergy energy;
-  private final Supplier<Tightening> tightening;
+  private final Function<BodyThread, Tightening> tightening;
   private final BodyThread thread;
   private final boolean pulled;
   private final double from;
@@ -21,7 +21,7 @@ final class ThreadTie implements RestFinder.Change {
    */
   ThreadTie(
       TotalEnergy energy,
-      Supplier<Tightening> tightening,
+      Function<BodyThread, Tightening> tightening,
       BodyThread thread,
       boolean pulled,
       double from,
@@ -41,9 +41,8 @@ final class ThreadTie implements RestFinder.Change {
 
   @Override
   public double[] motion(double share) {
-    return pulled
-        ? tightening.get().toTension(thread, at(share))
-        : tightening.get().toLength(thread, at(share));
+    Tightening here = tightening.apply(thread);
+    return pulled ? here.toTension(at(share)) : here.toLength(at(share));
   }
 
   @Override

@@ -5,19 +5,22 @@ import auricle.energy.EnergyTerm;
 import auricle.energy.ThreadLaw;
 import auricle.equilibrium.TotalEnergy;
 import auricle.numerics.Linearisation;
+import java.util.Arrays;
 
 /**
- * Where a body at rest will about come to rest when one of its threads, which pulls at T₀ now, is
- * tied otherwise. Without that thread, whose own stiffness is k₀ = W″(L), the body yields to a unit
- * of its tension by
+ * Where a body at rest, or nearly, will about come to rest when one of its threads, which pulls at
+ * T₀ now, is tied otherwise. With that thread, whose own stiffness is k₀ = W″(L), the body answers
+ * to a pull q that is added along it by −q y, and the thread then pulls by q s more,
  *
- * <pre> u = −y / (1 − k₀ y·∂L/∂x),   y = K⁻¹ ∂L/∂x,   c = −∂L/∂x · u mm, </pre>
+ * <pre> y = K⁻¹ ∂L/∂x,   a = y·∂L/∂x,   s = 1 − k₀ a </pre>
  *
- * so that, with another rest length L₀, the thread, stretched by T L₀/EA itself, will pull at
+ * (s ≤ 0: the body softens, and stands by the length of the thread alone). Another rest length L₀
+ * adds
  *
- * <pre> T = (L − L₀ + c T₀) / (c + L₀/EA), </pre>
+ * <pre> q = (L − L₀ − T₀ L₀/EA) / (a + s L₀/EA), </pre>
  *
- * or at nothing, and the body moves by u (T − T₀).
+ * but never so little that the thread would push. Where the body is only about at rest, what is
+ * left of the way there, −K⁻¹ g, is added.
  */
 final class Tightening {
   /** Least share of the stiffness along the thread that is not its own; rounding makes it less. */
@@ -25,79 +28,112 @@ final class Tightening {
 
   private final TotalEnergy energy;
   private final Linearisation point;
+  private final BodyThread thread;
+
+  /** y, mm/N; nothing where the point cannot be solved with. */
+  private final double[] answer;
+
+  /** a, mm/N. */
+  private final double give;
+
+  /** s. */
+  private final double share;
+
+  private final double length;
+  private final double tension;
 
   /**
-   * @param energy at rest
+   * @param energy at rest or nearly
    * @param point of this energy, factorised there
    */
-  Tightening(TotalEnergy energy, Linearisation point) {
+  Tightening(TotalEnergy energy, Linearisation point, BodyThread thread) {
     this.energy = energy;
     this.point = point;
+    this.thread = thread;
+    length = thread.thread().length(energy.unknowns());
+    tension = thread.thread().tension(energy.unknowns());
+    double[] slope = slope();
+    answer = new double[slope.length];
+    if (point.usable()) {
+      point.solve(slope, answer);
+    }
+    give = dot(slope, answer);
+    share = 1 - thread.thread().law().stiffness(length) * give;
   }
 
-  /** The motion of the free unknowns when a thread gets a rest length, mm. */
-  double[] toLength(BodyThread thread, double restLength_mm) {
-    double excess = thread.thread().length(energy.unknowns()) - restLength_mm;
-    double now = thread.thread().tension(energy.unknowns());
-    if (!point.usable() || (excess <= 0 && now <= 0)) {
+  /** The motion of the free unknowns when the thread gets a rest length, mm. */
+  double[] toLength(double restLength_mm) {
+    double excess = length - restLength_mm;
+    if (!point.usable() || (excess <= 0 && tension <= 0)) {
       return new double[energy.size()];
     }
-    double[] motion = yielding(thread);
-    double give = -along(thread, motion);
-    double ownGive = restLength_mm / thread.axialStiffness_n();
-    double tension = Math.max(0, (excess + give * now) / (give + ownGive));
-    return scaled(motion, tension - now);
+    double own = restLength_mm / thread.axialStiffness_n();
+    double added = (excess - tension * own) / (give + share * own);
+    double least = share > LEAST_SHARE ? -tension / share : Double.NEGATIVE_INFINITY;
+    return toRest(scaled(answer, -Math.max(added, least)));
   }
 
-  /** The motion of the free unknowns when a thread is pulled at a tension, N. */
-  double[] toTension(BodyThread thread, double tension_n) {
+  /** The motion of the free unknowns when the thread is pulled at a tension, N. */
+  double[] toTension(double tension_n) {
     if (!point.usable()) {
       return new double[energy.size()];
     }
-    return scaled(yielding(thread), tension_n - thread.thread().tension(energy.unknowns()));
+    return toRest(scaled(answer, -addedFor(tension_n)));
   }
 
-  /** The rest length, mm, with which a thread will pull at about a tension, N: T above, for L₀. */
-  double lengthFor(BodyThread thread, double tension_n) {
-    double length = thread.thread().length(energy.unknowns());
-    double now = thread.thread().tension(energy.unknowns());
-    double give = point.usable() ? -along(thread, yielding(thread)) : 0;
-    return (length + give * (now - tension_n)) / (1 + tension_n / thread.axialStiffness_n());
+  private double addedFor(double tension_n) {
+    return (tension_n - tension) / Math.max(share, LEAST_SHARE);
   }
 
-  private static double[] scaled(double[] motion, double factor) {
+  /** The rest length, mm, with which the thread will pull at about a tension, N. */
+  double lengthFor(double tension_n) {
+    return lengthAfter(addedFor(tension_n));
+  }
+
+  /**
+   * The same, or as far in its direction as the body may go at once.
+   *
+   * @param part of that distance that may be gone
+   */
+  double lengthTowards(double tension_n, double part) {
+    double added = addedFor(tension_n);
+    return lengthAfter(added * Math.min(1, part * Stride.share(energy, scaled(answer, added))));
+  }
+
+  private double lengthAfter(double added) {
+    double then = tension + added * share;
+    return (length - added * give) / (1 + then / thread.axialStiffness_n());
+  }
+
+  /** Adds what is left of the way to rest as it is. */
+  private double[] toRest(double[] motion) {
+    double[] left = new double[motion.length];
+    point.solve(point.gradient(), left);
     for (int k = 0; k < motion.length; k++) {
-      motion[k] *= factor;
+      motion[k] -= left[k];
     }
     return motion;
   }
 
-  /** u, mm/N. */
-  private double[] yielding(BodyThread body) {
-    double[] motion = slope(body);
-    point.solve(motion, motion);
-    ElasticThread thread = body.thread();
-    double own = thread.law().stiffness(thread.length(energy.unknowns()));
-    double share = Math.max(LEAST_SHARE, 1 - own * along(body, motion));
-    return scaled(motion, -1 / share);
+  private static double[] scaled(double[] motion, double factor) {
+    return Arrays.stream(motion).map(m -> m * factor).toArray();
   }
 
-  private double along(BodyThread thread, double[] motion) {
-    double[] slope = slope(thread);
+  private static double dot(double[] a, double[] b) {
     double sum = 0;
-    for (int k = 0; k < motion.length; k++) {
-      sum += slope[k] * motion[k];
+    for (int k = 0; k < a.length; k++) {
+      sum += a[k] * b[k];
     }
     return sum;
   }
 
   /** ∂L/∂x on the free unknowns: the gradient at a pull of one newton. */
-  private double[] slope(BodyThread body) {
-    ElasticThread thread = body.thread();
+  private double[] slope() {
+    ElasticThread pulling = thread.thread();
     double[] slope = new double[energy.size()];
-    ThreadLaw law = thread.law();
-    thread.follow(new ThreadLaw.ConstantPull(1));
-    EnergyTerm term = thread;
+    ThreadLaw law = pulling.law();
+    pulling.follow(new ThreadLaw.ConstantPull(1));
+    EnergyTerm term = pulling;
     int[] stencil = term.stencil(0);
     double[] gradient = new double[stencil.length];
     term.derivatives(0, energy.unknowns(), gradient, new double[stencil.length * stencil.length]);
@@ -107,7 +143,7 @@ final class Tightening {
         slope[free] = gradient[i];
       }
     }
-    thread.follow(law);
+    pulling.follow(law);
     return slope;
   }
 }
