@@ -30,7 +30,8 @@ public record NewtonSettings(
    * Tolerances 1e-8 and 1e-6, 200 iterations, 6 relaxed steps, a factor for every step, minima
    * only.
    */
-  public static final NewtonSettings USUAL = new NewtonSettings(1e-8, 1e-6, 200, 6, 0, false, false);
+  public static final NewtonSettings USUAL =
+      new NewtonSettings(1e-8, 1e-6, 200, 6, 0, false, false);
 
   private static final double PASSING_RESIDUAL = 0.1;
   private static final double PASSING_STEP = 0.02;
@@ -50,7 +51,13 @@ public record NewtonSettings(
   /** The same, with stationary points of any kind as solutions or not. */
   public NewtonSettings acceptingUnstable(boolean accept) {
     return new NewtonSettings(
-        residualTolerance, stepTolerance, mostIterations, relaxedSteps, factorReach, accept, passing);
+        residualTolerance,
+        stepTolerance,
+        mostIterations,
+        relaxedSteps,
+        factorReach,
+        accept,
+        passing);
   }
 
   /** The same with another limit of iterations. */
@@ -62,7 +69,13 @@ public record NewtonSettings(
   /** The same with another residual tolerance. */
   public NewtonSettings withResidualTolerance(double tolerance) {
     return new NewtonSettings(
-        tolerance, stepTolerance, mostIterations, relaxedSteps, factorReach, acceptUnstable, passing);
+        tolerance,
+        stepTolerance,
+        mostIterations,
+        relaxedSteps,
+        factorReach,
+        acceptUnstable,
+        passing);
   }
 
   /**
@@ -83,6 +96,12 @@ public record NewtonSettings(
   /** The same with another reach of factors. */
   public NewtonSettings withFactorReach(double fraction) {
     return new NewtonSettings(
-        residualTolerance, stepTolerance, mostIterations, relaxedSteps, fraction, acceptUnstable, passing);
+        residualTolerance,
+        stepTolerance,
+        mostIterations,
+        relaxedSteps,
+        fraction,
+        acceptUnstable,
+        passing);
   }
 }
