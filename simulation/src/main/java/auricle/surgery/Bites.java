@@ -14,8 +14,10 @@ import java.util.Map;
  * Where threads hold on to the posterior face of the sheet. A pull on a face reaches the
  * mid-surface spread out: by half of the sheet's thickness to every side of the thread (dispersal
  * at one to one down to the middle of a plate, as codes for slabs take it: EN 1991-2:2003, 4.3.6;
- * recalled). A shell cannot know what happens on less than that, and under the pull of a single
- * point it would give way the more, the finer its mesh is.
+ * recalled). Published radii for the bending under a small spot are somewhat smaller, and half or
+ * half again of it changes little (THEORY, Operations). A shell cannot know what happens on less
+ * than that, and under the pull of a single point it would give way the more, the finer its mesh
+ * is.
  */
 final class Bites {
   /** Rings of places in the disc: one in the middle, six and twelve around it. */

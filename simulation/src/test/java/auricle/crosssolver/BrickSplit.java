@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The body of a {@link WedgeModel}, each wedge split into three 20-node bricks with reduced
@@ -149,6 +150,63 @@ final class BrickSplit {
           places.add(place);
           return places.size();
         });
+  }
+
+  /** Shares of the eight nodes of a brick's face in what a place on it does. */
+  void shares(SpreadBite.Spot spot, boolean upper, double share, Map<Integer, Double> to) {
+    int corner = 0;
+    for (int i = 1; i < 3; i++) {
+      corner = spot.weight()[i] > spot.weight()[corner] ? i : corner;
+    }
+    double[] at = inBrick(spot.weight()[NEXT[corner]], spot.weight()[NEXT[NEXT[corner]]]);
+    String[] names = names(spot.triangle(), corner);
+    double[] shape = shape(at[0], at[1]);
+    for (int k = 0; k < 8; k++) {
+      Integer node = numbers.get(names[k] + (upper ? "t" : "b"));
+      to.merge(Objects.requireNonNull(node), share * shape[k], Double::sum);
+    }
+  }
+
+  /** Coordinates of -1 to 1 in the brick at a corner, of the weights of the other two corners. */
+  private static double[] inBrick(double second, double third) {
+    double r = -1;
+    double s = -1;
+    for (int k = 0; k < 30; k++) {
+      // of corner, middle to the second, middle of the triangle, middle to the third
+      double a = (1 + r) * (1 - s) / 4;
+      double b = (1 + r) * (1 + s) / 4;
+      double c = (1 - r) * (1 + s) / 4;
+      double f = a / 2 + b / 3 - second;
+      double g = c / 2 + b / 3 - third;
+      double fr = (1 - s) / 8 + (1 + s) / 12;
+      double fs = -(1 + r) / 8 + (1 + r) / 12;
+      double gr = -(1 + s) / 8 + (1 + s) / 12;
+      double gs = (1 - r) / 8 + (1 + r) / 12;
+      double determinant = fr * gs - fs * gr;
+      r -= (f * gs - fs * g) / determinant;
+      s -= (fr * g - f * gr) / determinant;
+    }
+    return new double[] {r, s};
+  }
+
+  /** The eight functions of a face: corners, then middles of the sides. */
+  private static double[] shape(double r, double s) {
+    int[][] corner = {{-1, -1}, {1, -1}, {1, 1}, {-1, 1}};
+    double[] n = new double[8];
+    for (int k = 0; k < 4; k++) {
+      double a = corner[k][0] * r;
+      double b = corner[k][1] * s;
+      n[k] = (1 + a) * (1 + b) * (a + b - 1) / 4;
+    }
+    n[4] = (1 - r * r) * (1 - s) / 2;
+    n[5] = (1 + r) * (1 - s * s) / 2;
+    n[6] = (1 - r * r) * (1 + s) / 2;
+    n[7] = (1 - r) * (1 - s * s) / 2;
+    return n;
+  }
+
+  int nodeCount() {
+    return places.size();
   }
 
   int elementCount() {

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
  * The ear itself against CalculiX: how far the helix goes at the four levels, read from both
  * deformed ears in the same way, within 3 %. Both have the same section, springs and threads
  * ({@link EarCase}) and each the mesh that it needs: ours the sheet in triangles, four times finer
- * each level, theirs the body of the planning mesh in bricks ({@link BrickSplit}).
+ * each level, theirs the body of the planning mesh in wedges, or these split into bricks ({@link
+ * BrickSplit}). THEORY, section 12, has what finer meshes of both give.
  */
 class EarAgainstCalculixTest {
   private static final double ALLOWED = 0.03;
@@ -37,14 +38,36 @@ class EarAgainstCalculixTest {
     for (EarCase ear : new EarCase[] {ours, theirs}) {
       ear.press(50, 1e-3);
     }
-    compare("rim load", ours, theirs, false);
+    double[] moved = ours.shell().solve();
+    double[] u = CalculixRun.bricks(theirs.shell().wedges(), false, folder);
+    compare("rim load", ours, moved, theirs, u);
   }
 
-  /** Compares the four levels. */
-  private void compare(String name, EarCase ours, EarCase theirs, boolean large) throws Exception {
+  /** By three threads on its back, from the upper third down to the cauda: all levels move. */
+  @Test
+  @Tag("slow")
+  void theEarFoldedByThreads() throws Exception {
+    EarCase ours = new EarCase(MeshLevel.FINE);
+    EarCase theirs = new EarCase(MeshLevel.PLANNING);
+    for (EarCase ear : new EarCase[] {ours, theirs}) {
+      for (double level : new double[] {62, 50, 38}) {
+        ear.tie(level, 6, 7, 2.8);
+      }
+    }
     double[] moved = ours.shell().solve();
+    Measures before = ours.measures(ours.mesh().positions());
+    Measures after = ours.measures(moved);
+    double upper = before.foldAngleUpper_deg() - after.foldAngleUpper_deg();
+    double middle = before.foldAngleMiddle_deg() - after.foldAngleMiddle_deg();
+    assertTrue(upper >= 20 && middle >= 20, "folded by %.1f, %.1f deg".formatted(upper, middle));
+    double[] u = CalculixRun.displacements(theirs.shell().wedges(), folder, 0.2);
+    compare("folded", ours, moved, theirs, u);
+  }
+
+  /** Compares the four levels: our unknowns, their displacements. */
+  private static void compare(
+      String name, EarCase ours, double[] moved, EarCase theirs, double[] u) {
     double[] there = theirs.mesh().positions().clone();
-    double[] u = CalculixRun.bricks(theirs.shell().wedges(), large, folder);
     for (int i = 0; i < u.length; i++) {
       there[i] += u[i];
     }

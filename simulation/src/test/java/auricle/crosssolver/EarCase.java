@@ -21,7 +21,15 @@ final class EarCase {
   private static final double MODULUS = 1.5;
   private static final double POISSON = 0.4;
   private static final double BEDDING = 0.005;
-  private static final double THREAD = 0.1;
+  private static final double THREAD = 1;
+
+  /**
+   * Radius of the disc over which a bite is spread: the sheet's thickness, since what a load does
+   * nearer by a shell does not know (Saint-Venant), and the ear is to be compared, not the bite.
+   */
+  private static final double BITE = THICKNESS;
+
+  private static final int RINGS = 2;
 
   private static final double SAME = 1e-6;
   private static final Auricle PLANNING =
@@ -58,14 +66,21 @@ final class EarCase {
   }
 
   /**
-   * A thread from scapha to bowl across the fold at a level, 7 and 6 mm from it: a spring of 0.1
-   * N/mm that wants to be shorter by a length, mm.
+   * A thread behind the fold at a level, from the wall of the bowl to the scapha, so far from it
+   * each, mm, with bites spread over discs: a spring of a stiffness, N/mm, that wants to be shorter
+   * by a length, mm.
    */
-  void tie(double level_percent, double shortening) {
-    Chart chart = PLANNING.chart();
-    double around = chart.aroundAtHeight(level_percent);
-    int scapha = nearest(chart.fromFold(around, 7));
-    shell.tie(nearest(chart.fromFold(around, -6)), scapha, THREAD, shortening);
+  void tie(double level_percent, double wall_mm, double scapha_mm, double shortening) {
+    double around = auricle.chart().aroundAtHeight(level_percent);
+    shell.tie(bite(around, -wall_mm), bite(around, scapha_mm), THREAD, shortening);
+  }
+
+  private SpreadBite bite(double around, double offset_mm) {
+    Chart chart = auricle.chart();
+    return new SpreadBite(
+        chart.disc(chart.placeFromFold(around, offset_mm), BITE, RINGS),
+        WedgeModel.Face.UNDER,
+        -THICKNESS / 2);
   }
 
   /** The vertex of the planning mesh nearest to a spot on it, which all finer meshes have too. */

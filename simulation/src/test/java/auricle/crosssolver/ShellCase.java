@@ -6,7 +6,6 @@ import auricle.energy.ElasticThread;
 import auricle.energy.EnergyTerm;
 import auricle.energy.MaterialPoint;
 import auricle.energy.ShellTerms;
-import auricle.energy.VertexPoint;
 import auricle.equilibrium.LoadPath;
 import auricle.equilibrium.LoadSteps;
 import auricle.equilibrium.StepMonitor;
@@ -89,11 +88,12 @@ final class ShellCase {
     terms.add(ElasticAttachment.isotropic("bedding", held, areas, mesh.unknowns(), stiffness));
   }
 
-  /** A thread of a stiffness, N/mm, between two vertices that wants to be shorter, mm. */
-  void tie(int from, int to, double stiffness, double shortening) {
-    List<MaterialPoint> ends = List.of(new VertexPoint(from), new VertexPoint(to));
+  /** A thread of a stiffness, N/mm, between two bites that wants to be shorter, mm. */
+  void tie(SpreadBite from, SpreadBite to, double stiffness, double shortening) {
+    List<MaterialPoint> ends = List.of(from.point(mesh), to.point(mesh));
     double length = new ElasticThread("", ends, false, 1).length(mesh.unknowns()) - shortening;
-    ElasticThread thread = new ElasticThread("thread " + from, ends, false, stiffness * length);
+    ElasticThread thread =
+        new ElasticThread("thread " + terms.size(), ends, false, stiffness * length);
     thread.tighten(length + shortening, length);
     terms.add(thread);
     wedges.thread(from, to, stiffness, shortening);

@@ -28,6 +28,9 @@ final class WedgeModel {
   private static final String LARGE =
       "*STEP, NLGEOM, INC=500\n*STATIC\n%s,1.,1e-6,0.2\n*CONTROLS, PARAMETERS=FIELD\n1e-4,1e-3";
 
+  /** Steps of temperature in which the law of a thread is told. */
+  private static final int TEMPERATURES = 10;
+
   private final ShellMesh mesh;
   private final double thickness;
   private final Map<Integer, Set<Integer>> fixed = new TreeMap<>();
@@ -122,27 +125,35 @@ final class WedgeModel {
   }
 
   /**
-   * A thread between the middle nodes of two vertices: a spring that pulls with stiffness, N/mm,
-   * once it is longer than its first length less a shortening, mm. Its law comes into force as a
-   * temperature rises from 0 to 1 with the load.
+   * A thread between two bites: a spring that pulls with stiffness, N/mm, once it is longer than
+   * its first length less a shortening, mm, which grows as a temperature rises from 0 to 1 with the
+   * load.
    */
-  void thread(int from, int to, double stiffness, double shortening) {
+  void thread(SpreadBite from, SpreadBite to, double stiffness, double shortening) {
     threads.add(new Thread(from, to, stiffness, shortening));
   }
 
-  private record Thread(int from, int to, double stiffness, double shortening) {
-    /** Force and elongation, without law at temperature 0 and with it at 1. */
+  private record Thread(SpreadBite from, SpreadBite to, double stiffness, double shortening) {
+    /** Force by elongation at temperatures between: the shortening comes on bit by bit. */
     String law() {
       double far = 100;
-      return String.format(
-          Locale.ROOT,
-          "%n%n0.,%f,0.%n0.,%f,0.%n0.,%f,1.%n0.,%f,1.%n%f,%f,1.",
-          -far,
-          far,
-          -far,
-          -shortening,
-          stiffness * (far + shortening),
-          far);
+      StringBuilder out = new StringBuilder("\n");
+      for (int k = 0; k <= TEMPERATURES; k++) {
+        double temperature = k / (double) TEMPERATURES;
+        double shorter = temperature * shortening;
+        out.append(
+            String.format(
+                Locale.ROOT,
+                "%n0.,%f,%f%n0.,%f,%f%n%f,%f,%f",
+                -far,
+                temperature,
+                -shorter,
+                temperature,
+                stiffness * (far + shorter),
+                far,
+                temperature));
+      }
+      return out.toString();
     }
   }
 
@@ -165,8 +176,8 @@ final class WedgeModel {
   }
 
   /**
-   * The input file with every wedge split into bricks; for forces, springs and threads at middle
-   * nodes alone.
+   * The input file with every wedge split into bricks; for forces and springs at middle nodes
+   * alone.
    *
    * @param large whether displacements are large; else one linear step
    */
@@ -174,7 +185,8 @@ final class WedgeModel {
     StringBuilder out = new StringBuilder("*HEADING\nshell of one layer of bricks\n");
     BrickSplit bricks = new BrickSplit(mesh, thickness);
     out.append(bricks.text());
-    springs(out, bricks.elementCount(), WedgeModel::brickNode);
+    springs(
+        out, bricks.elementCount(), WedgeModel::brickNode, bricks.nodeCount() + 1, bricks::shares);
     line(out, "*NSET, NSET=MIDDLE, GENERATE");
     line(out, "1," + mesh.vertexCount());
     material(out);
@@ -211,7 +223,12 @@ final class WedgeModel {
     }
     out.append("*ELEMENT, TYPE=C3D15, ELSET=SHELL\n");
     elements(out);
-    springs(out, mesh.topology().triangleCount(), v -> node(v, Face.MIDDLE));
+    springs(
+        out,
+        mesh.topology().triangleCount(),
+        v -> node(v, Face.MIDDLE),
+        pilot(closings.size()),
+        this::shares);
     out.append("*NSET, NSET=MIDDLE\n");
     for (int v = 0; v < mesh.vertexCount(); v++) {
       out.append(node(v, Face.MIDDLE)).append('\n');
@@ -248,7 +265,12 @@ final class WedgeModel {
     }
   }
 
-  private void springs(StringBuilder out, int before, IntUnaryOperator middle) {
+  private void springs(
+      StringBuilder out,
+      int before,
+      IntUnaryOperator middle,
+      int firstBite,
+      BiteNodes.Shares shares) {
     int element = before;
     for (Map.Entry<Integer, Double> spring : springs.entrySet()) {
       for (int direction = 1; direction <= 3; direction++) {
@@ -259,12 +281,30 @@ final class WedgeModel {
         line(out, String.format(Locale.ROOT, "%d%n%.12g", direction, spring.getValue()));
       }
     }
+    int node = firstBite;
     for (Thread thread : threads) {
       element++;
+      out.append("*NODE, NSET=ALL\n");
+      out.append(BiteNodes.node(node, thread.from()));
+      out.append(BiteNodes.node(node + 1, thread.to()));
+      out.append(BiteNodes.equations(node, thread.from(), mesh, shares));
+      out.append(BiteNodes.equations(node + 1, thread.to(), mesh, shares));
       line(out, "*ELEMENT, TYPE=SPRINGA, ELSET=THREAD" + element);
-      int from = middle.applyAsInt(thread.from());
-      line(out, element + "," + from + "," + middle.applyAsInt(thread.to()));
+      line(out, element + "," + node + "," + (node + 1));
       line(out, "*SPRING, NONLINEAR, ELSET=THREAD" + element + thread.law());
+      node += 2;
+    }
+  }
+
+  /** Shares of the six nodes of a wedge's face. */
+  private void shares(SpreadBite.Spot spot, boolean upper, double share, Map<Integer, Double> to) {
+    Topology t = mesh.topology();
+    for (int i = 0; i < 3; i++) {
+      double w = spot.weight()[i];
+      int corner = node(t.vertex(spot.triangle(), i), upper ? Face.UPPER : Face.UNDER);
+      double middle = 4 * spot.weight()[(i + 1) % 3] * spot.weight()[(i + 2) % 3];
+      to.merge(corner, share * w * (2 * w - 1), Double::sum);
+      to.merge(edgeNode(t.edge(spot.triangle(), i), upper), share * middle, Double::sum);
     }
   }
 
