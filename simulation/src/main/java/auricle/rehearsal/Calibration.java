@@ -26,7 +26,7 @@ public final class Calibration {
 
   private static final double FIRST = 0.1;
   private static final double SECOND = 0.3;
-  private static final double CLOSE = 0.003;
+  private static final double CLOSE = 0.0005;
   private static final int MOST_TRIALS = 8;
 
   private final EarCase ear;

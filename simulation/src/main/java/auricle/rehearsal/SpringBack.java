@@ -130,7 +130,7 @@ final class SpringBack {
 
   private Settled operate(EarBody other) {
     Solving solving = Solving.watched((lambda, iteration) -> !watcher.cancelled());
-    Settled settled = other.resume(List.of(), other.save(), solving);
+    Settled settled = Settled.untouched();
     for (int i = 0; i < operations.size() && settled.converged(); i++) {
       settled = other.apply(operations.get(i), solving);
     }

@@ -34,7 +34,7 @@ public record Settled(
   }
 
   /** Nothing done yet. */
-  static Settled untouched() {
+  public static Settled untouched() {
     return new Settled(Outcome.CONVERGED, "untouched", 0, 0, 0, List.of());
   }
 
