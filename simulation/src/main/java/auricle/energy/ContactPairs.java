@@ -1,7 +1,6 @@
 package auricle.energy;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -70,18 +69,22 @@ final class ContactPairs {
   }
 
   /** The unknowns of every pair: the vertex, then the corners if they move. */
-  static int[][] stencils(List<Pair> pairs, boolean cornersMove) {
-    int[][] stencils = new int[pairs.size()][];
-    for (int i = 0; i < stencils.length; i++) {
-      Pair pair = pairs.get(i);
-      int[] stencil = Arrays.copyOf(new VertexPoint(pair.vertex()).unknowns(), 12);
-      int length = 3;
-      for (int corner : cornersMove ? pair.cornerArray() : new int[0]) {
-        System.arraycopy(new VertexPoint(corner).unknowns(), 0, stencil, length, 3);
-        length += 3;
+  static int[][] stencils(List<Pair> pairs, ContactSurface surface) {
+    return pairs.stream()
+        .map(pair -> stencil(pair.vertex(), pair.cornerArray(), surface))
+        .toArray(int[][]::new);
+  }
+
+  /** The unknowns of one. */
+  static int[] stencil(int vertex, int[] corners, ContactSurface surface) {
+    int moving = surface.moves() ? corners.length : 0;
+    int[] stencil = new int[3 * (moving + 1)];
+    for (int c = 0; c < 3; c++) {
+      stencil[c] = 3 * vertex + c;
+      for (int k = 0; k < moving; k++) {
+        stencil[3 * (k + 1) + c] = 3 * corners[k] + c;
       }
-      stencils[i] = Arrays.copyOf(stencil, length);
     }
-    return stencils;
+    return stencil;
   }
 }

@@ -50,6 +50,15 @@ public record ContactSettings(
     return separation_mm + law.activation_mm();
   }
 
+  /**
+   * Distance up to which a sparse pattern gets room for pairs when it is made anew, mm: as much
+   * again beyond the listing distance, but nothing that was near at rest where that is excluded.
+   */
+  double reserve() {
+    double twice = listing() + searchMargin_mm;
+    return restExclusion_mm > 0 ? Math.max(listing(), Math.min(twice, restExclusion_mm)) : twice;
+  }
+
   /** Distance up to which pairs are listed, mm. */
   double listing() {
     return reach() + searchMargin_mm;

@@ -58,9 +58,14 @@ public final class ContactSurface {
     return Arrays.stream(triangles).distinct().toArray();
   }
 
+  /** Positions of all corners at u, x, y, z each; shared. */
+  double[] coordinates(double[] u) {
+    return moves() ? u : fixedCoordinates;
+  }
+
   /** Positions of corners at u. */
   double[][] at(double[] u, int[] corners) {
-    double[] source = moves() ? u : fixedCoordinates;
+    double[] source = coordinates(u);
     double[][] positions = new double[corners.length][];
     for (int i = 0; i < corners.length; i++) {
       positions[i] = Vectors.at(source, 3 * corners[i]);
@@ -86,7 +91,7 @@ public final class ContactSurface {
    * @param of positions, or with {@code motion} a direction of the unknowns
    */
   double gap(double[] of, int vertex, int corner, boolean motion) {
-    double[] source = moves() ? of : fixedCoordinates;
+    double[] source = coordinates(of);
     double share = motion && !moves() ? 0 : 1;
     double square = 0;
     for (int c = 0; c < 3; c++) {
@@ -98,7 +103,7 @@ public final class ContactSurface {
 
   /** Distance of two corners. */
   double edge(double[] u, int from, int to) {
-    double[] source = moves() ? u : fixedCoordinates;
+    double[] source = coordinates(u);
     double square = 0;
     for (int c = 0; c < 3; c++) {
       double d = source[3 * from + c] - source[3 * to + c];

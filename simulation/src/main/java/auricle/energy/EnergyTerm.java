@@ -1,5 +1,7 @@
 package auricle.energy;
 
+import java.util.List;
+
 /**
  * A sum of small smooth contributions to the total energy, in mJ (N·mm).
  *
@@ -58,10 +60,27 @@ public interface EnergyTerm {
   }
 
   /**
-   * Changes whenever a stencil or the count has changed, so that the sparse pattern is built anew.
+   * Changes whenever a stencil or the count has changed: contributions are then placed anew, in the
+   * sparse pattern that there is as far as it has room.
    */
   default int stencilVersion() {
     return 0;
+  }
+
+  /**
+   * Whether contribution i may have second derivatives at u, where it is linearised next. One that
+   * has none needs no room in the sparse pattern.
+   */
+  default boolean curved(int i, double[] u) {
+    return true;
+  }
+
+  /**
+   * Unknowns that other contributions than the present ones may couple soon, each list without
+   * repetition: where a sparse pattern is made anew, it gets room for them.
+   */
+  default List<int[]> prospects() {
+    return List.of();
   }
 
   /**

@@ -1,6 +1,7 @@
 package auricle.energy;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A term times a factor that may change between solutions: W = f(λ) · W₁, f going linearly with the
@@ -93,6 +94,16 @@ public final class ScaledTerm implements EnergyTerm {
   @Override
   public int stencilVersion() {
     return term.stencilVersion();
+  }
+
+  @Override
+  public boolean curved(int i, double[] u) {
+    return term.curved(i, u);
+  }
+
+  @Override
+  public List<int[]> prospects() {
+    return term.prospects();
   }
 
   @Override

@@ -35,8 +35,9 @@ public final class SurfaceContact implements EnergyTerm {
   private final ContactSurface surface;
   private final ContactSettings settings;
   private final ContactSearch search;
-  private List<Pair> pairs;
-  private int[][] stencils;
+  private List<Pair> pairs = List.of();
+  private int[][] corners = {};
+  private int[][] stencils = {};
   private int version;
 
   /**
@@ -64,8 +65,13 @@ public final class SurfaceContact implements EnergyTerm {
     this.surface = surface;
     this.settings = settings;
     this.search = new ContactSearch(vertices.clone(), surface, rest, settings);
-    this.pairs = search.list(rest);
-    this.stencils = ContactPairs.stencils(pairs, surface.moves());
+    adopt(search.list(rest));
+  }
+
+  private void adopt(List<Pair> found) {
+    pairs = found;
+    corners = found.stream().map(Pair::cornerArray).toArray(int[][]::new);
+    stencils = ContactPairs.stencils(found, surface);
   }
 
   /**
@@ -74,7 +80,7 @@ public final class SurfaceContact implements EnergyTerm {
   public double smallestGap(double[] u) {
     double smallest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < count(); i++) {
-      smallest = Math.min(smallest, distance(i, u).distance() - settings.separation_mm());
+      smallest = Math.min(smallest, gap(i, u));
     }
     return smallest;
   }
@@ -99,9 +105,23 @@ public final class SurfaceContact implements EnergyTerm {
     return version;
   }
 
+  @Override
+  public boolean curved(int i, double[] u) {
+    return !(gap(i, u) >= settings.law().activation_mm());
+  }
+
+  @Override
+  public List<int[]> prospects() {
+    return search.reserve();
+  }
+
   private SimplexDistance distance(int i, double[] u) {
-    Pair pair = pairs.get(i);
-    return new SimplexDistance(Vectors.at(u, 3 * pair.vertex()), surface.at(u, pair.cornerArray()));
+    double[] x = Vectors.at(u, 3 * pairs.get(i).vertex());
+    return new SimplexDistance(x, surface.at(u, corners[i]));
+  }
+
+  private double gap(int i, double[] u) {
+    return distance(i, u).distance() - settings.separation_mm();
   }
 
   /** Area times count. */
@@ -117,7 +137,7 @@ public final class SurfaceContact implements EnergyTerm {
 
   @Override
   public double value(int i, double[] u) {
-    return energy(i, distance(i, u).distance() - settings.separation_mm());
+    return energy(i, gap(i, u));
   }
 
   @Override
@@ -130,7 +150,7 @@ public final class SurfaceContact implements EnergyTerm {
       Arrays.fill(hessian, 0, n * n, 0);
       return 0;
     }
-    int all = 3 * (pairs.get(i).corners().size() + 1);
+    int all = 3 * (corners[i].length + 1);
     double[] slope = new double[all];
     double[] curvature = new double[all * all];
     distance.gradient(slope);
@@ -153,8 +173,7 @@ public final class SurfaceContact implements EnergyTerm {
     }
     List<Pair> found = search.list(u);
     if (!found.equals(pairs)) {
-      pairs = found;
-      stencils = ContactPairs.stencils(pairs, surface.moves());
+      adopt(found);
       version++;
     }
   }

@@ -2,11 +2,13 @@ package auricle.equilibrium;
 
 import auricle.energy.EnergyTerm;
 import auricle.numerics.CliquePattern;
+import auricle.numerics.CliqueSlots;
+import auricle.numerics.SymmetricPattern;
 import auricle.numerics.Workers;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,24 +16,26 @@ import org.jspecify.annotations.Nullable;
  * {@link Workers} present share the unknowns; every sum is made by one of them in the order of the
  * contributions, so that it has the same bits whatever their number. No evaluation allocates
  * anything that grows with the body.
+ *
+ * <p>The sparse pattern is kept as long as it has room for every second derivative that is not zero
+ * where terms are linearised next, though contacts come and go.
  */
 final class Assembly {
   /** Contributions below which a share is not worth another thread. */
   private static final int WORTH_SHARING = 400;
 
   private final List<EnergyTerm> terms;
+  private final List<Contributions> parts = new ArrayList<>();
   private final Supports supports;
   private final double[] gradient;
   private final double[] size;
-  private final int[] versions;
-  private final int[][][] stencils;
-  private final List<AssemblyShare> shares = new ArrayList<>();
-  private CliquePattern pattern;
+  private SymmetricPattern pattern;
 
   /** The share of every unknown, kept when contacts change: it may be any. */
-  private int[] owner = new int[0];
+  private final int[] owner;
 
-  private double[] energies = new double[0];
+  private final int[] ownerOfFree;
+  private final int shares;
   private double energySize;
 
   Assembly(List<? extends EnergyTerm> terms, Supports supports) {
@@ -39,8 +43,13 @@ final class Assembly {
     this.supports = supports;
     gradient = new double[supports.size()];
     size = new double[supports.size()];
-    versions = new int[terms.size()];
-    stencils = new int[terms.size()][][];
+    terms.forEach(term -> parts.add(new Contributions(term, supports)));
+    int[][] all =
+        parts.stream().flatMap(part -> Arrays.stream(part.stencils())).toArray(int[][]::new);
+    shares = Math.min(Workers.present().threads(), 1 + all.length / WORTH_SHARING);
+    owner = UnknownShares.of(supports.size(), all, shares);
+    ownerOfFree = new int[supports.freeCount()];
+    Arrays.setAll(ownerOfFree, i -> owner[supports.unknown(i)]);
     pattern = build();
   }
 
@@ -48,7 +57,7 @@ final class Assembly {
     return terms;
   }
 
-  CliquePattern pattern() {
+  SymmetricPattern pattern() {
     return pattern;
   }
 
@@ -69,68 +78,48 @@ final class Assembly {
 
   /** Lets terms foresee their forces after a step. */
   void foresee(double[] from, double[] to) {
-    side((share, worker) -> shares.get(share).foresee(from, to));
+    side((share, worker) -> parts.forEach(part -> part.share(share).foresee(from, to)));
   }
 
   private void side(Workers.Work work) {
-    (shares.size() > 1 ? Workers.present() : Workers.ALONE).run(shares.size(), work);
+    (shares > 1 ? Workers.present() : Workers.ALONE).run(shares, work);
   }
 
-  /** Lets terms look for their partners, and makes a new pattern if stencils have changed. */
+  /**
+   * Lets terms look for their partners, places what has changed, and makes a new pattern if the
+   * present one has no room for second derivatives at u.
+   */
   void update(double[] u) {
-    boolean stale = false;
-    for (int t = 0; t < versions.length; t++) {
-      terms.get(t).update(u);
-      stale |= terms.get(t).stencilVersion() != versions[t];
+    boolean fits = true;
+    for (Contributions part : parts) {
+      part.term().update(u);
+      if (part.stale()) {
+        part.list();
+        place(part, CliqueSlots.in(pattern, part.cliques()));
+      }
+      fits &= part.fits(u);
     }
-    if (stale) {
+    if (!fits) {
       pattern = build();
     }
   }
 
-  private CliquePattern build() {
-    for (int t = 0; t < versions.length; t++) {
-      EnergyTerm term = terms.get(t);
-      versions[t] = term.stencilVersion();
-      stencils[t] = new int[term.count()][];
-      Arrays.setAll(stencils[t], term::stencil);
-    }
-    int[][] all = Arrays.stream(stencils).flatMap(Arrays::stream).toArray(int[][]::new);
-    int[][] cliques = Arrays.stream(all).map(this::free).toArray(int[][]::new);
-    CliquePattern made = new CliquePattern(supports.freeCount(), cliques);
-    energies = new double[all.length];
-    share(all, made);
-    return made;
+  private void place(Contributions part, CliqueSlots slots) {
+    part.place(slots, owner, ownerOfFree, shares);
   }
 
-  private int[] free(int[] stencil) {
-    return Arrays.stream(stencil).map(supports::freeNumber).toArray();
-  }
-
-  private void share(int[][] all, CliquePattern made) {
-    int worth = Math.min(Workers.present().threads(), 1 + all.length / WORTH_SHARING);
-    int count = shares.isEmpty() ? worth : shares.size();
-    if (shares.isEmpty()) {
-      owner = UnknownShares.of(supports.size(), all, count);
+  private SymmetricPattern build() {
+    Stream<int[]> present = parts.stream().flatMap(part -> Arrays.stream(part.cliques()));
+    Stream<int[]> toCome = parts.stream().flatMap(part -> Arrays.stream(part.prospects()));
+    CliquePattern made =
+        new CliquePattern(
+            supports.freeCount(), Stream.concat(present, toCome).toArray(int[][]::new));
+    int from = 0;
+    for (Contributions part : parts) {
+      place(part, made.slots(from, from + part.count()));
+      from += part.count();
     }
-    int[] ownerOfFree = new int[supports.freeCount()];
-    Arrays.setAll(ownerOfFree, i -> owner[supports.unknown(i)]);
-    shares.clear();
-    for (int share = 0; share < count; share++) {
-      int of = share;
-      int[] touching =
-          IntStream.range(0, all.length).filter(k -> touches(all[k], owner, of)).toArray();
-      shares.add(
-          new AssemblyShare(
-              terms, stencils, made.share(touching, ownerOfFree, share), owner, share));
-    }
-  }
-
-  /** Contributions that touch nothing at all belong to the first share. */
-  private static boolean touches(int[] stencil, int[] owner, int share) {
-    return stencil.length == 0
-        ? share == 0
-        : Arrays.stream(stencil).anyMatch(i -> owner[i] == share);
+    return made.pattern();
   }
 
   double value(double[] u) {
@@ -143,11 +132,21 @@ final class Assembly {
   }
 
   private double value(double[] u, boolean fromFramesAlone) {
-    Arrays.fill(energies, 0);
-    side((share, worker) -> shares.get(share).values(u, fromFramesAlone, energies));
+    side(
+        (share, worker) -> {
+          for (Contributions part : parts) {
+            if (!fromFramesAlone || part.term().countsFromFrames()) {
+              part.share(share).values(u, part.energies());
+            }
+          }
+        });
     double sum = 0;
-    for (double energy : energies) {
-      sum += energy;
+    for (Contributions part : parts) {
+      if (!fromFramesAlone || part.term().countsFromFrames()) {
+        for (double energy : part.energies()) {
+          sum += energy;
+        }
+      }
     }
     return sum;
   }
@@ -155,17 +154,25 @@ final class Assembly {
   /**
    * Energy with gradient and, if wanted, Hessian.
    *
-   * @param hessian values on {@link #pattern()}, added to; null if not wanted
+   * @param hessian values on {@link #pattern()}, added to; null if not wanted. It lacks what there
+   *     was no room for: nothing at the point last updated to
    */
   double derivatives(double[] u, double @Nullable [] hessian) {
     Arrays.fill(gradient, 0);
     Arrays.fill(size, 0);
-    side((share, worker) -> shares.get(share).derivatives(u, gradient, size, hessian, energies));
+    side(
+        (share, worker) -> {
+          for (Contributions part : parts) {
+            part.share(share).derivatives(u, gradient, size, hessian, part.energies());
+          }
+        });
     energySize = 0;
     double sum = 0;
-    for (double energy : energies) {
-      sum += energy;
-      energySize += Math.abs(energy);
+    for (Contributions part : parts) {
+      for (double energy : part.energies()) {
+        sum += energy;
+        energySize += Math.abs(energy);
+      }
     }
     return sum;
   }

@@ -173,7 +173,7 @@ public final class TotalEnergy implements SmoothFunction {
 
   @Override
   public SymmetricPattern pattern() {
-    return assembly.pattern().pattern();
+    return assembly.pattern();
   }
 
   @Override
@@ -206,11 +206,16 @@ public final class TotalEnergy implements SmoothFunction {
   public double largestStep(double[] x, double[] direction) {
     Arrays.fill(along, 0);
     supports.scatter(direction, along);
-    double largest = assembly.largestStep(trial(x), along);
+    double largest = Double.POSITIVE_INFINITY;
     for (int i = supports.firstTilt(); i < along.length; i++) {
       largest = Math.min(largest, LARGEST_TILT / Math.abs(along[i]));
     }
-    return largest;
+    // terms need not look farther than directors may tilt
+    double share = Math.min(1, largest);
+    for (int i = 0; share < 1 && i < along.length; i++) {
+      along[i] *= share;
+    }
+    return Math.min(largest, share * assembly.largestStep(trial(x), along));
   }
 
   @Override

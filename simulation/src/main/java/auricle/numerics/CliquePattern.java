@@ -3,14 +3,13 @@ package auricle.numerics;
 import java.util.Arrays;
 
 /**
- * The pattern of a sum of dense little matrices, and where each of their entries goes, all together
- * or share by share.
+ * The pattern of a sum of dense little matrices, and where each of their entries goes.
  *
- * <p>Clique i is a list of unknowns; places that are eliminated are -1. Its local entries are
- * numbered row by row over the lower triangle, (a, b) with b ≤ a at a (a + 1) / 2 + b.
+ * <p>Clique i is a list of unknowns; places that are eliminated are -1.
  */
 public final class CliquePattern {
   private final SymmetricPattern pattern;
+  private final int[][] cliques;
   private final int[] offset;
   private final int[] slots;
 
@@ -19,7 +18,8 @@ public final class CliquePattern {
    * @param cliques unknowns of each clique, each at most once, -1 for none
    */
   public CliquePattern(int size, int[][] cliques) {
-    offset = offsets(cliques);
+    this.cliques = cliques;
+    offset = CliqueSlots.offsets(cliques);
     slots = new int[offset[cliques.length]];
     Arrays.fill(slots, -1);
     int[] start = new int[size + 1];
@@ -34,15 +34,6 @@ public final class CliquePattern {
     }
     columnStart[size] = rows.size();
     pattern = new SymmetricPattern(size, columnStart, rows.toArray());
-  }
-
-  private static int[] offsets(int[][] cliques) {
-    int[] offset = new int[cliques.length + 1];
-    for (int i = 0; i < cliques.length; i++) {
-      int m = cliques[i].length;
-      offset[i + 1] = offset[i] + m * (m + 1) / 2;
-    }
-    return offset;
   }
 
   /** For each unknown the cliques it is in; fills their offsets. */
@@ -121,30 +112,10 @@ public final class CliquePattern {
     return pattern;
   }
 
-  /**
-   * The cliques that touch a share of the unknowns, with their entries in columns of that share.
-   *
-   * @param cliques for each share ascending; every clique with an unknown of a share is in it
-   * @param owner the share that column j belongs to
-   * @param share which
-   */
-  public CliqueShare share(int[] cliques, int[] owner, int share) {
-    int[] from = new int[cliques.length + 1];
-    for (int k = 0; k < cliques.length; k++) {
-      from[k + 1] = from[k] + offset[cliques[k] + 1] - offset[cliques[k]];
-    }
-    boolean[] mine = new boolean[pattern.entryCount()];
-    for (int j = 0; j < pattern.size(); j++) {
-      int end = pattern.columnStart()[j + 1];
-      Arrays.fill(mine, pattern.columnStart()[j], end, owner[j] == share);
-    }
-    int[] of = new int[from[cliques.length]];
-    for (int k = 0; k < cliques.length; k++) {
-      for (int p = 0; p < from[k + 1] - from[k]; p++) {
-        int slot = slots[offset[cliques[k]] + p];
-        of[from[k] + p] = slot >= 0 && mine[slot] ? slot : -1;
-      }
-    }
-    return new CliqueShare(cliques, from, of);
+  /** Where the entries of some of the cliques go, from one up to another that is left out. */
+  public CliqueSlots slots(int from, int to) {
+    return new CliqueSlots(
+        Arrays.copyOfRange(cliques, from, to),
+        Arrays.copyOfRange(slots, offset[from], offset[to]));
   }
 }

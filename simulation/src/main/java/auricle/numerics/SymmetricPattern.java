@@ -66,12 +66,17 @@ public final class SymmetricPattern {
    * @throws IllegalArgumentException if the entry is not in the pattern
    */
   public int slot(int row, int column) {
-    int r = Math.max(row, column);
-    int c = Math.min(row, column);
-    int p = Arrays.binarySearch(rowIndex, columnStart[c], columnStart[c + 1], r);
+    int p = find(row, column);
     if (p < 0) {
-      throw new IllegalArgumentException("no entry (" + r + ", " + c + ") in the pattern");
+      throw new IllegalArgumentException("no entry (" + row + ", " + column + ") in the pattern");
     }
     return p;
+  }
+
+  /** The same; negative if the entry is not in the pattern. */
+  int find(int row, int column) {
+    int c = Math.min(row, column);
+    return Arrays.binarySearch(
+        rowIndex, columnStart[c], columnStart[c + 1], Math.max(row, column));
   }
 }

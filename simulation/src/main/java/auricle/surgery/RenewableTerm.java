@@ -2,6 +2,7 @@ package auricle.surgery;
 
 import auricle.energy.EnergyTerm;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A term that can be exchanged for another between solutions, so that the body stays one sum of
@@ -68,6 +69,16 @@ final class RenewableTerm implements EnergyTerm {
   @Override
   public int stencilVersion() {
     return version + term.stencilVersion();
+  }
+
+  @Override
+  public boolean curved(int i, double[] u) {
+    return term.curved(i, u);
+  }
+
+  @Override
+  public List<int[]> prospects() {
+    return term.prospects();
   }
 
   @Override

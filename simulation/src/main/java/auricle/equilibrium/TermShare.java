@@ -2,20 +2,17 @@ package auricle.equilibrium;
 
 import auricle.energy.EnergyTerm;
 import auricle.numerics.CliqueShare;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What belongs to one share of the unknowns: their gradient and their columns of the Hessian, from
- * all contributions that touch them, in the order of all contributions. A contribution on the
- * border of two shares is evaluated by both, so that no sum is shared and none depends on how the
- * unknowns are shared out.
+ * What of one term belongs to one share of the unknowns: their gradient and their columns of the
+ * Hessian, from all contributions that touch them, in order. A contribution on the border of two
+ * shares is evaluated by both, so that no sum is shared and none depends on how the unknowns are
+ * shared out.
  */
-final class AssemblyShare {
-  private final List<EnergyTerm> terms;
+final class TermShare {
+  private final EnergyTerm term;
   private final CliqueShare cliques;
-  private final int[] term;
-  private final int[] number;
 
   /** Unknowns of each contribution, -1 where they belong to another share. */
   private final int[][] places;
@@ -27,34 +24,23 @@ final class AssemblyShare {
   private final double[] localHessian;
 
   /**
-   * @param stencils unknowns of every contribution of every term
+   * @param stencils unknowns of every contribution of the term
+   * @param cliques those that touch the share
    * @param owner the share of every unknown
    * @param share this one
    */
-  AssemblyShare(
-      List<EnergyTerm> terms, int[][][] stencils, CliqueShare cliques, int[] owner, int share) {
-    this.terms = terms;
+  TermShare(EnergyTerm term, int[][] stencils, CliqueShare cliques, int[] owner, int share) {
+    this.term = term;
     this.cliques = cliques;
     int n = cliques.count();
-    term = new int[n];
-    number = new int[n];
     places = new int[n][];
     first = new boolean[n];
     int longest = 0;
-    int k = 0;
-    int all = 0;
-    for (int t = 0; t < stencils.length; t++) {
-      for (int i = 0; i < stencils[t].length; i++, all++) {
-        if (k < n && cliques.clique(k) == all) {
-          int[] stencil = stencils[t][i];
-          term[k] = t;
-          number[k] = i;
-          first[k] = stencil.length == 0 || owner[stencil[0]] == share;
-          places[k] = places(stencil, owner, share);
-          longest = Math.max(longest, stencil.length);
-          k++;
-        }
-      }
+    for (int k = 0; k < n; k++) {
+      int[] stencil = stencils[cliques.clique(k)];
+      first[k] = stencil.length == 0 || owner[stencil[0]] == share;
+      places[k] = places(stencil, owner, share);
+      longest = Math.max(longest, stencil.length);
     }
     localGradient = new double[longest];
     localHessian = new double[longest * longest];
@@ -72,20 +58,19 @@ final class AssemblyShare {
   }
 
   /** Writes the energies of the contributions that count here. */
-  void values(double[] u, boolean fromFramesAlone, double[] energies) {
-    for (int k = 0; k < term.length; k++) {
-      EnergyTerm t = terms.get(term[k]);
-      if (first[k] && (!fromFramesAlone || t.countsFromFrames())) {
-        energies[cliques.clique(k)] = t.value(number[k], u);
+  void values(double[] u, double[] energies) {
+    for (int k = 0; k < places.length; k++) {
+      if (first[k]) {
+        energies[cliques.clique(k)] = term.value(cliques.clique(k), u);
       }
     }
   }
 
   /** Lets the contributions that count here foresee their forces after a step. */
   void foresee(double[] from, double[] to) {
-    for (int k = 0; k < term.length; k++) {
+    for (int k = 0; k < places.length; k++) {
       if (first[k]) {
-        terms.get(term[k]).foresee(number[k], from, to);
+        term.foresee(cliques.clique(k), from, to);
       }
     }
   }
@@ -100,14 +85,14 @@ final class AssemblyShare {
       double[] size,
       double @Nullable [] hessian,
       double[] energies) {
-    for (int k = 0; k < term.length; k++) {
-      EnergyTerm t = terms.get(term[k]);
+    for (int k = 0; k < places.length; k++) {
+      int i = cliques.clique(k);
       double energy =
           hessian == null
-              ? t.gradient(number[k], u, localGradient)
-              : t.derivatives(number[k], u, localGradient, localHessian);
+              ? term.gradient(i, u, localGradient)
+              : term.derivatives(i, u, localGradient, localHessian);
       if (first[k]) {
-        energies[cliques.clique(k)] = energy;
+        energies[i] = energy;
       }
       int[] mine = places[k];
       for (int a = 0; a < mine.length; a++) {
