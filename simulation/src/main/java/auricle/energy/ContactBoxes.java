@@ -47,11 +47,7 @@ final class ContactBoxes {
   }
 
   private static void widen(
-      double[] box,
-      int at,
-      double[] from,
-      double @Nullable [] along,
-      int vertex) {
+      double[] box, int at, double[] from, double @Nullable [] along, int vertex) {
     for (int a = 0; a < 3; a++) {
       double here = from[3 * vertex + a];
       double there = along == null ? here : here + along[3 * vertex + a];
@@ -61,11 +57,7 @@ final class ContactBoxes {
   }
 
   /** Triangles whose boxes a vertex may come as near as a reach, on its way from u. */
-  int[] near(
-      int vertex,
-      double[] u,
-      double @Nullable [] direction,
-      double reach) {
+  int[] near(int vertex, double[] u, double @Nullable [] direction, double reach) {
     double[] box = new double[6];
     clear(box, 0);
     widen(box, 0, u, direction, vertex);

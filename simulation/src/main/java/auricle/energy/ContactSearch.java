@@ -89,7 +89,9 @@ final class ContactSearch {
     return stayed(u, null, settings.searchMargin_mm() / 4);
   }
 
-  /** Whether at u and on the way to u + direction all is nearer than that to where it was listed. */
+  /**
+   * Whether at u and on the way to u + direction all is nearer than that to where it was listed.
+   */
   private boolean stayed(double[] u, double @Nullable [] direction, double most) {
     for (int v : moving) {
       double here = 0;

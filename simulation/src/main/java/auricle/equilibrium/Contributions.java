@@ -87,7 +87,9 @@ final class Contributions {
     for (int share = 0; share < count; share++) {
       int of = share;
       int[] touching =
-          IntStream.range(0, stencils.length).filter(i -> touches(stencils[i], owner, of)).toArray();
+          IntStream.range(0, stencils.length)
+              .filter(i -> touches(stencils[i], owner, of))
+              .toArray();
       shares.add(
           new TermShare(term, stencils, slots.share(touching, ownerOfFree, share), owner, share));
     }

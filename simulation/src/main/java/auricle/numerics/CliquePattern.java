@@ -115,7 +115,6 @@ public final class CliquePattern {
   /** Where the entries of some of the cliques go, from one up to another that is left out. */
   public CliqueSlots slots(int from, int to) {
     return new CliqueSlots(
-        Arrays.copyOfRange(cliques, from, to),
-        Arrays.copyOfRange(slots, offset[from], offset[to]));
+        Arrays.copyOfRange(cliques, from, to), Arrays.copyOfRange(slots, offset[from], offset[to]));
   }
 }

@@ -76,7 +76,6 @@ public final class SymmetricPattern {
   /** The same; negative if the entry is not in the pattern. */
   int find(int row, int column) {
     int c = Math.min(row, column);
-    return Arrays.binarySearch(
-        rowIndex, columnStart[c], columnStart[c + 1], Math.max(row, column));
+    return Arrays.binarySearch(rowIndex, columnStart[c], columnStart[c + 1], Math.max(row, column));
   }
 }

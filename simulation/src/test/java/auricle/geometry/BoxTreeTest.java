@@ -24,8 +24,7 @@ class BoxTreeTest {
       tree.fit(moved);
       for (int q = 0; q < 100; q++) {
         double[] box = box(3 * random.nextDouble());
-        int[] expected =
-            IntStream.range(0, count).filter(i -> touch(moved, 6 * i, box)).toArray();
+        int[] expected = IntStream.range(0, count).filter(i -> touch(moved, 6 * i, box)).toArray();
         int[] found = tree.touching(box);
         Arrays.sort(found);
         assertArrayEquals(expected, found);
