@@ -83,7 +83,7 @@ public final class TissueBands {
           failures.add("sample " + i + ": " + line.words());
         }
       } catch (ExecutionException e) {
-        failures.add("sample " + i + ": " + words(e.getCause()));
+        failures.add("sample " + i + ": " + words(Objects.requireNonNullElse(e.getCause(), e)));
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         return Optional.empty();
