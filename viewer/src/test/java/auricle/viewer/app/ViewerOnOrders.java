@@ -4,7 +4,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
-import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.CheckBox;
@@ -45,10 +44,10 @@ final class ViewerOnOrders {
   /** Tries until the window is there and has what is asked for. */
   private static String obey(String[] order) throws InterruptedException {
     for (int i = 0; i < TRIES; i++) {
-      AtomicReference<String> answer = new AtomicReference<>("");
-      OnScreen.tryToRun(() -> answer.set(once(order)));
-      if (!answer.get().isEmpty()) {
-        return answer.get();
+      String[] answer = {""};
+      OnScreen.tryToRun(() -> answer[0] = once(order));
+      if (!answer[0].isEmpty()) {
+        return answer[0];
       }
       Thread.sleep(100);
     }
