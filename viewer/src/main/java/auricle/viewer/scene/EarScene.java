@@ -34,9 +34,9 @@ public final class EarScene {
 
   /** An empty scene. */
   public EarScene() {
-    Group lamps =
-        new Group(
-            lamp(-260, -330, -520, 0.62), lamp(420, -120, -260, 0.22), lamp(0, 60, 520, 0.42));
+    PointLight fromWithin = lamp(0, 60, 520, 0.42);
+    fromWithin.getExclusionScope().add(head.node()); // it shines at the side that is not drawn
+    Group lamps = new Group(lamp(-260, -330, -520, 0.62), lamp(420, -120, -260, 0.22), fromWithin);
     Group world =
         new Group(new AmbientLight(Color.gray(0.34)), lamps, head.node(), earNode, marks, veils);
     picture = new Glass(world, eye.camera());

@@ -13,7 +13,7 @@ import javafx.scene.shape.VertexFormat;
  */
 enum HeadPatch {
   /** The root of the ear stands on it, on a low mound: for an eye before the ear or beside it. */
-  TO_THE_ROOT {
+  TO_THE_ROOT(85) {
     @Override
     double height_mm(double y, double z) {
       double front = Math.max(0, y - FLAT_MM);
@@ -24,7 +24,7 @@ enum HeadPatch {
     }
   },
   /** Falls away at once: for an eye behind the ear, which is to see where bites are pulled. */
-  FALLING_AWAY {
+  FALLING_AWAY(125) {
     @Override
     double height_mm(double y, double z) {
       double bend = y > 0 ? 210 : 130;
@@ -32,9 +32,20 @@ enum HeadPatch {
     }
   };
 
-  private static final int STEPS = 48;
-  private static final double REACH_MM = 85;
+  /** No more than it needs to look round: it is drawn by software where there is no card. */
+  private static final int AROUND = 44;
+
+  private static final int OUTWARDS = 26;
   private static final double FLAT_MM = 22;
+
+  private final double reach_mm;
+
+  /**
+   * @param reach_mm how far it goes from the middle of the ear
+   */
+  HeadPatch(double reach_mm) {
+    this.reach_mm = reach_mm;
+  }
 
   /** Height of the head's surface over the mastoid plane; y towards the face, z up, mm. */
   abstract double height_mm(double y, double z);
@@ -43,10 +54,10 @@ enum HeadPatch {
   MeshView node(boolean mirrored) {
     TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
     mesh.getTexCoords().setAll(0.5f, 0.5f);
-    float[] points = new float[3 * (STEPS + 1) * (STEPS + 1)];
+    float[] points = new float[3 * (AROUND + 1) * (OUTWARDS + 1)];
     float[] normals = new float[points.length];
-    for (int i = 0; i <= STEPS; i++) {
-      for (int j = 0; j <= STEPS; j++) {
+    for (int i = 0; i <= AROUND; i++) {
+      for (int j = 0; j <= OUTWARDS; j++) {
         put(i, j, points, normals, mirrored);
       }
     }
@@ -56,15 +67,14 @@ enum HeadPatch {
     MeshView view = new MeshView(mesh);
     view.setCullFace(CullFace.BACK);
     PhongMaterial material = new PhongMaterial(Color.web("#c9b3a4"));
-    material.setSpecularColor(Color.gray(0.05));
     view.setMaterial(material);
     view.setMouseTransparent(true);
     return view;
   }
 
   private void put(int i, int j, float[] points, float[] normals, boolean mirrored) {
-    double angle = 2 * Math.PI * i / STEPS;
-    double r = REACH_MM * j / STEPS;
+    double angle = 2 * Math.PI * i / AROUND;
+    double r = reach_mm * j / OUTWARDS;
     double y = r * Math.cos(angle);
     double z = 1.15 * r * Math.sin(angle);
     float[] place = {(float) height_mm(y, z), (float) y, (float) z};
@@ -73,7 +83,7 @@ enum HeadPatch {
     float dz = (float) ((height_mm(y, z + h) - height_mm(y, z - h)) / (2 * h));
     float[] normal = {1, -dy, -dz};
     Vectors.normalise(normal, 0);
-    int at = 3 * (i * (STEPS + 1) + j);
+    int at = 3 * (i * (OUTWARDS + 1) + j);
     Vectors.toScene(place, 0, points, at, mirrored);
     Vectors.toScene(normal, 0, normals, at, mirrored);
   }
@@ -92,13 +102,13 @@ enum HeadPatch {
   }
 
   private static int[] faces(boolean mirrored) {
-    int[] faces = new int[STEPS * STEPS * 18];
+    int[] faces = new int[AROUND * OUTWARDS * 18];
     int next = 0;
-    for (int i = 0; i < STEPS; i++) {
-      for (int j = 0; j < STEPS; j++) {
-        int a = i * (STEPS + 1) + j;
+    for (int i = 0; i < AROUND; i++) {
+      for (int j = 0; j < OUTWARDS; j++) {
+        int a = i * (OUTWARDS + 1) + j;
         int b = a + 1;
-        int c = a + STEPS + 1;
+        int c = a + OUTWARDS + 1;
         int d = c + 1;
         int[] corners = mirrored ? new int[] {a, d, b, a, c, d} : new int[] {a, b, d, a, d, c};
         for (int v : corners) {

@@ -19,7 +19,7 @@ import javafx.scene.layout.Priority;
 
 /** Every level and angle before, now and after a year beside its target; a click lights it up. */
 final class BalanceTable extends GridPane {
-  private static final double[] SHARES = {26, 13, 13, 13, 35};
+  private static final double[] SHARES = {28, 13, 13, 13, 33};
   private static final List<String> HEADS =
       List.of("mm to head", "before", "now", "1 year", "target");
   private static final List<String> TONES = List.of("ink", "before", "now", "year", "target");

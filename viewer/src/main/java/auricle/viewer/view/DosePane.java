@@ -190,12 +190,12 @@ final class DosePane extends VBox {
     if (grid.getRowCount() == 0) {
       grid.add(Texts.label("Bites", "sub-title"), 0, 0);
       grid.add(Texts.label("level, %", "dose-label"), 1, 0);
-      grid.add(Texts.label("from fold, mm", "dose-label"), 2, 0);
+      grid.add(Texts.paragraph("from fold, mm", "dose-label"), 2, 0);
     }
     int r = isLevel ? grid.getRowCount() : grid.getRowCount() - 1;
     if (isLevel) {
       String[] words = dose.key().split("_", 3);
-      Label name = Texts.label(Texts.upper(words[1] + " " + words[0]), "bite-name");
+      Label name = Texts.paragraph(Texts.upper(words[1] + " " + words[0]), "bite-name");
       GridPane.setHgrow(name, Priority.ALWAYS);
       grid.add(name, 0, r);
     }

@@ -41,6 +41,7 @@ final class PlanPane extends VBox {
     list.getStyleClass().add("step-list");
     ScrollPane editor = new ScrollPane(doses);
     editor.setFitToWidth(true);
+    editor.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(editor, Priority.ALWAYS);
     list.setMinHeight(90);
     list.prefHeightProperty().bind(heightProperty().multiply(0.36));
@@ -150,7 +151,6 @@ final class PlanPane extends VBox {
       row.getStyleClass().add("left-out");
     }
     warn(i, row);
-    row.setFocusTraversable(true);
     row.setAccessibleText(said(i, operation));
     row.setOnMousePressed(e -> choose(i, row));
     row.focusedProperty().addListener((o, was, now) -> focus(i, now));
@@ -210,9 +210,14 @@ final class PlanPane extends VBox {
         });
   }
 
+  /**
+   * Marks the step that is worked on. The tabulator stops at its row alone and goes on to its
+   * doses; the arrow keys go from row to row.
+   */
   private void mark() {
     for (int i = 0; i < rowNodes.size(); i++) {
       boolean chosen = i == steps.chosen().get();
+      rowNodes.get(i).setFocusTraversable(chosen);
       rowNodes.get(i).getStyleClass().removeAll("chosen");
       if (chosen) {
         rowNodes.get(i).getStyleClass().add("chosen");

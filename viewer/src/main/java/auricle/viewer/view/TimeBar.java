@@ -45,6 +45,7 @@ final class TimeBar extends VBox {
     play.setId("play");
     play.setMinWidth(USE_PREF_SIZE);
     words.setMinWidth(0);
+    words.setWrapText(true);
     play.setTooltip(new Tooltip("Run through the course (P)"));
     play.setOnAction(e -> toggle());
     Button back = new Button("◂");
@@ -122,8 +123,11 @@ final class TimeBar extends VBox {
     if (index == 0) {
       return "Before the operation";
     }
-    return index == steps - 1
+    Optional<Rehearsed> result = showing.result().get();
+    boolean onTheWay = result.map(Rehearsed::onTheWay).orElse(false);
+    int all = onTheWay ? result.map(r -> r.ear().plan().enabled().size()).orElse(steps) : steps - 1;
+    return index == all
         ? "End of the operation"
-        : "After step " + index + " of " + (steps - 1) + ": " + now.label();
+        : "After step " + index + " of " + all + ": " + now.label();
   }
 }

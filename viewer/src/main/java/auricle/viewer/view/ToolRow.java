@@ -26,7 +26,8 @@ final class ToolRow extends FlowPane {
     Button redo = button("Redo", "Do it again (Ctrl+Y)", models.desk()::redo);
     redo.setId("redo");
     redo.disableProperty().bind(models.desk().canRedo().not());
-    HBox views = new HBox();
+    FlowPane views = new FlowPane();
+    views.prefWrapLengthProperty().bind(widthProperty().subtract(24));
     for (ClinicalView view : ClinicalView.values()) {
       Button b =
           button(

@@ -174,6 +174,8 @@ public final class Workbench extends StackPane {
     Look look = models.look();
     look.theme().addListener(o -> theme());
     look.textScale().addListener(o -> theme());
+    look.fullScreen().addListener(o -> project());
+    tabs.getSelectionModel().selectedItemProperty().addListener(o -> project());
     widthProperty().addListener(o -> widths(Texts.em(look)));
     theme();
   }
@@ -185,6 +187,20 @@ public final class Workbench extends StackPane {
     double em = Texts.em(look);
     widths(em);
     setStyle("-fx-font-size: " + Math.round(Texts.em(look) * 10) / 10.0 + "px;");
+  }
+
+  /** A lesson that fills the screen is read from afar: large type, and no plan beside it. */
+  private void project() {
+    boolean lesson = models.look().fullScreen().get() && openTab().equals("Lessons");
+    getStyleClass().remove("projected");
+    if (lesson) {
+      getStyleClass().add("projected");
+      split.getItems().remove(left);
+      split.setDividerPositions(0.62);
+    } else if (!split.getItems().contains(left)) {
+      split.getItems().add(0, left);
+      split.setDividerPositions(0.237, 0.7);
+    }
   }
 
   /**
@@ -216,6 +232,11 @@ public final class Workbench extends StackPane {
   /** Width of the pane at the right in heights of text. */
   public double rightPane_em() {
     return tabs.getWidth() / Texts.em(models.look());
+  }
+
+  /** Where the eye is. */
+  public auricle.viewer.scene.Orbit orbit() {
+    return ear.scene().orbit();
   }
 
   /** Moves the eye at once. */
