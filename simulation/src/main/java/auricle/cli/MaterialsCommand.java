@@ -31,6 +31,9 @@ import picocli.CommandLine.Spec;
     versionProvider = ProgramVersion.class,
     footer = {"", UseNotice.TEXT})
 final class MaterialsCommand implements Callable<Integer> {
+  /** More rows than that are no help in a message. */
+  private static final int MOST_NAMED = 12;
+
   @Option(names = "--table", paramLabel = "NAME", description = "Shows one table alone.")
   private List<String> asked = new ArrayList<>();
 
@@ -93,12 +96,20 @@ final class MaterialsCommand implements Callable<Integer> {
       String hint =
           NearestName.of(explain, known)
               .map(name -> "Did you mean '" + name + "'?")
-              .orElse("'auricle materials' lists them.");
+              .orElseGet(() -> holding(explain, known));
       throw new BadInputException(refused("--explain", explain, "the key of a row", hint));
     }
     return json
         ? MaterialJson.write(tables, row.get())
         : MaterialExplained.write(tables, explain, row.get());
+  }
+
+  /** Rows whose key holds a word that is no key. */
+  private static String holding(String word, List<String> known) {
+    List<String> some = known.stream().filter(key -> key.contains(word)).toList();
+    return some.isEmpty() || some.size() > MOST_NAMED
+        ? "'auricle materials' lists them."
+        : "Rows with it in their key: " + String.join(", ", some) + ".";
   }
 
   private static Finding refused(String option, String found, String expected, String remedy) {

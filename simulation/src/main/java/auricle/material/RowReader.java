@@ -24,6 +24,10 @@ final class RowReader {
           "confidence",
           "note");
 
+  /** Those without which no row can be used. */
+  static final List<String> NEEDED =
+      List.of("key", "value", "unit", "source", "locator", "confidence");
+
   private final Quantities quantities;
   private final TableCells cells;
   private final Findings findings;
@@ -46,7 +50,8 @@ final class RowReader {
         needed("source", "who says so: author, year, journal; or 'choice of this project'");
     String locator = needed("locator", "where in the source: page, table, doi; or 'none'");
     Optional<Confidence> confidence = confidence();
-    if (findings.list().size() > before || quantity.isEmpty() || confidence.isEmpty()) {
+    boolean told = findings.list().size() > before || !cells.complete();
+    if (told || quantity.isEmpty() || confidence.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -69,8 +74,8 @@ final class RowReader {
     Optional<Quantity> quantity = quantities.of(slot);
     boolean variantNamed = key.equals(slot) || key.matches("[^@]+@[a-z0-9_]+");
     if (quantity.isEmpty() || !variantNamed) {
-      findings.error(
-          cells.place("key"),
+      error(
+          "key",
           "'" + key + "'",
           "a key that the model reads, with @ and a name in small letters for a variant",
           quantity.isEmpty() ? quantities.hint(slot) : "");
@@ -80,8 +85,8 @@ final class RowReader {
 
   private void checkValue(Quantity q, double value) {
     if (!cells.text("unit").equals(q.unit())) {
-      findings.error(
-          cells.place("unit"),
+      error(
+          "unit",
           "'" + cells.text("unit") + "'",
           "'" + q.unit() + "', the unit of " + q.key(),
           "Give the number in that unit.");
@@ -89,7 +94,7 @@ final class RowReader {
     if (!Double.isNaN(value) && !q.allows(value)) {
       findings.error(
           cells.place("value"),
-          cells.text("value") + " " + q.unit(),
+          (cells.text("value") + " " + cells.text("unit")).strip(),
           "a number from %s to %s %s".formatted(q.lowest(), q.highest(), q.unit()),
           "Is it in another unit?");
     }
@@ -103,7 +108,7 @@ final class RowReader {
           cells.place("distribution"),
           "'" + word + "'",
           "one of " + String.join(", ", Distribution.keys()),
-          NearestName.hint(word, Distribution.keys()));
+          meant(word, Distribution.keys()));
       return Spread.NONE;
     }
     double sd = cells.number("sd", kind.get().needsDeviation());
@@ -131,8 +136,8 @@ final class RowReader {
 
   private String needed(String column, String expected) {
     if (cells.text(column).isEmpty()) {
-      findings.error(
-          cells.place(column),
+      error(
+          column,
           "nothing",
           expected,
           "A number without a source is not used; say where it comes from.");
@@ -144,12 +149,24 @@ final class RowReader {
     String word = cells.text("confidence");
     Optional<Confidence> confidence = Confidence.of(word);
     if (confidence.isEmpty()) {
-      findings.error(
-          cells.place("confidence"),
+      error(
+          "confidence",
           word.isEmpty() ? "nothing" : "'" + word + "'",
           "one of " + String.join(", ", Confidence.keys()),
-          word.isEmpty() ? "" : NearestName.hint(word, Confidence.keys()));
+          meant(word, Confidence.keys()));
     }
     return confidence;
+  }
+
+  /** The known words stand in what was expected already. */
+  private static String meant(String word, List<String> known) {
+    return NearestName.of(word, known).map(name -> "Did you mean '" + name + "'?").orElse("");
+  }
+
+  /** A column that the whole table lacks has been told of once, at its head. */
+  private void error(String column, String found, String expected, String remedy) {
+    if (!cells.lacks(column)) {
+      findings.error(cells.place(column), found, expected, remedy);
+    }
   }
 }

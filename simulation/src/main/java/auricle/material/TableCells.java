@@ -31,6 +31,16 @@ final class TableCells {
     return row() + ", column " + (index < 0 ? "" : (index + 1) + " ") + "'" + column + "'";
   }
 
+  /** Whether every column is there without which no row can be used. */
+  boolean complete() {
+    return header.containsAll(RowReader.NEEDED);
+  }
+
+  /** Whether the table has no such column although every table needs one. */
+  boolean lacks(String column) {
+    return RowReader.NEEDED.contains(column) && !header.contains(column);
+  }
+
   /** The words of a cell; empty where there is none. */
   String text(String column) {
     int index = header.indexOf(column);
@@ -40,7 +50,7 @@ final class TableCells {
   /** The number of a cell; NaN where there is none, which is a finding if it is needed. */
   double number(String column, boolean needed) {
     String text = text(column);
-    if (text.isEmpty() && !needed) {
+    if (text.isEmpty() && (!needed || lacks(column))) {
       return Double.NaN;
     }
     try {
@@ -54,7 +64,7 @@ final class TableCells {
     findings.error(
         place(column),
         text.isEmpty() ? "nothing" : "'" + text + "'",
-        "a number with a point",
+        "a number, with a point before decimals",
         text.indexOf(',') >= 0 ? "Write a point in the place of the comma." : "");
     return Double.NaN;
   }

@@ -61,15 +61,14 @@ final class TableReader {
             NearestName.hint(name, RowReader.COLUMNS));
       }
     }
-    List<String> missing =
-        new ArrayList<>(List.of("key", "value", "unit", "source", "locator", "confidence"));
+    List<String> missing = new ArrayList<>(RowReader.NEEDED);
     missing.removeAll(header);
     if (!missing.isEmpty()) {
       findings.error(
           where,
           "no column " + String.join(", ", missing),
-          String.join(",", RowReader.COLUMNS),
-          "Add it to the header row.");
+          String.join(", ", RowReader.NEEDED) + " in every table",
+          "Add it to the header row; its rows are not used without it.");
     }
   }
 

@@ -80,12 +80,14 @@ class MaterialsCommandTest {
   void slipsAreRefusedInWords() throws Exception {
     assertEquals(2, run("--table", "bite"));
     assertEquals(2, run("--explain", "cartilage.poison"));
+    assertEquals(2, run("--explain", "knot_slack"));
     own("cartilage.poisson,0.31,-,,none,seen");
     assertEquals(2, run("--tables", folder.toString()));
     assertEquals("", out.toString());
     String text = err.toString();
     assertTrue(text.contains("--table: 'bite'; expected a table. Did you mean 'bites'?"), text);
     assertTrue(text.contains("Did you mean 'cartilage.poisson'?"), text);
+    assertTrue(text.contains("Rows with it in their key: bite.knot_slack_mm."), text);
     assertTrue(text.contains("own.csv:2, column 4 'source': nothing"), text);
   }
 }

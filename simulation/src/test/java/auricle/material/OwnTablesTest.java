@@ -87,7 +87,7 @@ class OwnTablesTest {
     String all = String.join("\n", findings);
     assertEquals(7, findings.size(), all);
     assertTrue(all.contains("mine.csv:2, column 3 'unit': 'kPa'; expected 'MPa'"), all);
-    assertTrue(all.contains("mine.csv:2, column 2 'value': 3000 MPa; expected"), all);
+    assertTrue(all.contains("mine.csv:2, column 2 'value': 3000 kPa; expected a number from"), all);
     assertTrue(all.contains("'sean'; expected one of seen, 2nd"), all);
     assertTrue(all.contains("Did you mean 'cartilage.scapha.modulus_mpa'?"), all);
     assertTrue(all.contains("Write a point in the place of the comma."), all);
@@ -111,6 +111,26 @@ class OwnTablesTest {
     assertTrue(all.contains("column 5 'sd': nothing; expected a number"), all);
     assertTrue(all.contains("'gaussian'; expected one of none, normal"), all);
     assertTrue(all.contains("-1; expected a standard deviation above 0"), all);
+  }
+
+  /** A column that is not there is told of once, not at every row; what else is wrong is told. */
+  @Test
+  void aColumnThatIsMissingIsToldOfOnce() throws IOException {
+    Files.writeString(
+        folder.resolve("mine.csv"),
+        """
+        key,value,unit,source,confidence
+        cartilage.poisson,0.3,-,own,seen
+        bite.knot_slack_mm,abc,mm,own,certain
+        """);
+    assertEquals(
+        List.of(
+            "mine.csv:1: no column locator; expected key, value, unit, source, locator, confidence"
+                + " in every table. Add it to the header row; its rows are not used without it.",
+            "mine.csv:3, column 2 'value': 'abc'; expected a number, with a point before decimals",
+            "mine.csv:3, column 5 'confidence': 'certain'; expected one of seen, 2nd, memory,"
+                + " derived, practice, calibrated, assumed"),
+        refusal().lines().map(line -> line.substring(line.indexOf("mine.csv"))).toList());
   }
 
   @Test
