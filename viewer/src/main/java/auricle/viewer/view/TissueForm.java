@@ -31,6 +31,7 @@ final class TissueForm extends VBox {
 
   TissueForm(EarSheet sheet) {
     this.sheet = sheet;
+    pressed.setWrapText(true);
     getStyleClass().add("form");
     choice.setId("modulus-row");
     choice.setMaxWidth(Double.MAX_VALUE);

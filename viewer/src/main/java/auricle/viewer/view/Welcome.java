@@ -26,7 +26,7 @@ final class Welcome extends VBox {
     return List.of(
         "For rehearsal, teaching and research. It is not a medical device and not validated for any patient; it defers to local rules and to licensed clinical judgement. A number here says what a model does, not what an ear will do.",
         "Put no names, dates of birth or other patient identity into scenarios. What is shown first is an invented ear.",
-        "To begin: pull one of the blue balls, the bites of the chosen suture, over the back of the ear, or turn the tension of the tie at the left. The ear follows, and the balance at the right tells what every third did.");
+        "To begin: pull one of the blue balls, the bites of the chosen suture, over the back of the ear, or turn the gap of the tie at the left. The ear follows, and the balance at the right tells what every third did.");
   }
 
   static List<String> keys() {
