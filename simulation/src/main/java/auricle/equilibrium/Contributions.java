@@ -58,7 +58,12 @@ final class Contributions {
   }
 
   private int[] free(int[] stencil) {
-    return Arrays.stream(stencil).map(supports::freeNumber).toArray();
+    // no stream: called for every contribution when a body is made
+    int[] free = new int[stencil.length];
+    for (int a = 0; a < free.length; a++) {
+      free[a] = supports.freeNumber(stencil[a]);
+    }
+    return free;
   }
 
   /** Whether the term has changed its contributions since they were listed. */
