@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** Bites as the other solver is told of them: a mean of nodes that lie about it, in either body. */
@@ -57,7 +58,7 @@ class SpreadBiteTest {
     while (left > 0) {
       List<Double> v = numbers(lines.next());
       for (int k = 0; k < v.size(); k += 3, left--) {
-        double[] place = nodes.get(v.get(k).intValue());
+        double[] place = Objects.requireNonNull(nodes.get(v.get(k).intValue()));
         shares += v.get(k + 2);
         places += v.get(k + 2) * place[v.get(k + 1).intValue() - 1];
       }
