@@ -21,6 +21,7 @@ import auricle.plan.Plan;
 import auricle.plan.RimWedge;
 import auricle.plan.Scoring;
 import auricle.plan.Tie;
+import auricle.rehearsal.DeformedEar;
 import auricle.rehearsal.Rehearsal;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
@@ -46,8 +47,14 @@ class PublishedOperationsTest {
   private static final String THREAD = OpenFold.THREAD;
 
   private static RehearsalResult rehearse(Operation... operations) throws BadInputException {
+    return rehearse(MeshLevel.PLANNING, operations);
+  }
+
+  private static RehearsalResult rehearse(MeshLevel level, Operation... operations)
+      throws BadInputException {
     EarCase ear = OpenFold.with(Plan.of(operations));
-    RehearsalResult result = Rehearsal.run(ear, RehearsalSettings.tied(), RehearsalWatcher.SILENT);
+    RehearsalSettings settings = RehearsalSettings.tied().withMesh(level);
+    RehearsalResult result = Rehearsal.run(ear, settings, RehearsalWatcher.SILENT);
     for (StepResult step : result.steps()) {
       assertTrue(step.outcome().converged(), step.label() + ": " + step.outcome().words());
     }
@@ -59,10 +66,15 @@ class PublishedOperationsTest {
   }
 
   private static RehearsalResult threeFolds(Operation... before) throws BadInputException {
+    return threeFolds(MeshLevel.PLANNING, before);
+  }
+
+  private static RehearsalResult threeFolds(MeshLevel level, Operation... before)
+      throws BadInputException {
     Tie tie = new Tie.Gap(9);
     List<Operation> plan = new ArrayList<>(List.of(before));
     plan.addAll(List.of(fold("upper", 74, tie), fold("middle", 62, tie), fold("lower", 52, tie)));
-    return rehearse(plan.toArray(Operation[]::new));
+    return rehearse(level, plan.toArray(Operation[]::new));
   }
 
   private static void holds(String key, double value) {
@@ -129,32 +141,48 @@ class PublishedOperationsTest {
 
   /**
    * Miyamoto 2009 (read in the abstract): under "the loads corresponding to" fold sutures the
-   * greatest stress falls to 0.82 where the scapha is incised, and the set-back falls too. What is
-   * not in the abstract is assumed: that the load is a closing (all sutures tied to one gap, cut or
-   * not), and that the cut runs along the middle of the scapha, between fold and bites. Under equal
-   * forces the set-back of ours rises (THEORY, Operations).
+   * greatest stress falls (to 0.82) where the scapha is incised, and the set-back falls too. What
+   * is not in the abstract is assumed: that the load is a closing (all sutures tied to one gap, cut
+   * or not), and that the cut runs along the middle of the scapha, between fold and bites. Under
+   * equal forces the set-back of ours rises. The very greatest stress of ours hangs on the mesh, at
+   * the ends of the cut (THEORY, Operations); so it is the stress that a hundredth of the ear
+   * exceeds that is held to fall, and no share of it.
    */
   @ParameterizedTest
-  @ValueSource(doubles = {4.5, 5, 5.5})
-  void anIncisedScaphaBearsLessAndComesBackLessUnderTheSameClosing(double fromFold)
+  @CsvSource({"4.5, PLANNING", "5, PLANNING", "5.5, PLANNING", "5, FINE"})
+  void anIncisedScaphaBearsLessAndComesBackLessUnderTheSameClosing(double fromFold, MeshLevel level)
       throws BadInputException {
-    RehearsalResult cut = threeFolds(new FullThicknessIncision("incision", true, 50, 80, fromFold));
-    bearsLessAndComesBackLess("incised_stress_share", cut);
+    RehearsalResult whole = threeFolds(level);
+    RehearsalResult cut =
+        threeFolds(level, new FullThicknessIncision("incision", true, 50, 80, fromFold));
+    double share = high(cut) / high(whole);
+    assertTrue(share < 0.9, "high stress over that of the uncut ear: " + share);
+    comesBackLess(whole, cut);
+  }
+
+  /** The stress that a hundredth of the vertices exceed, MPa. */
+  private static double high(RehearsalResult result) {
+    float[] stress = result.after().shape().field(DeformedEar.Field.STRESS);
+    Arrays.sort(stress);
+    return stress[(int) (0.99 * stress.length)];
   }
 
   /** The same of abrasion, to 0.95: taken as shallow cuts side by side over the scapha's front. */
   @ParameterizedTest
   @ValueSource(doubles = {0.05, 0.1})
   void anAbradedScaphaToo(double depth) throws BadInputException {
-    Scoring abrasion = new Scoring("abrasion", true, Face.ANTERIOR, depth, 0.5, 45, 85, 6, 10, 0.1);
-    bearsLessAndComesBackLess("abraded_stress_share", threeFolds(abrasion));
+    RehearsalResult whole = threeFolds();
+    RehearsalResult abraded =
+        threeFolds(new Scoring("abrasion", true, Face.ANTERIOR, depth, 0.5, 45, 85, 6, 10, 0.1));
+    holds("abraded_stress_share", greatest(abraded) / greatest(whole));
+    comesBackLess(whole, abraded);
   }
 
-  private static void bearsLessAndComesBackLess(String key, RehearsalResult cut)
-      throws BadInputException {
-    RehearsalResult whole = threeFolds();
-    double stress = whole.after().extremes().stress_mpa().value();
-    holds(key, cut.after().extremes().stress_mpa().value() / stress);
+  private static double greatest(RehearsalResult result) {
+    return result.after().extremes().stress_mpa().value();
+  }
+
+  private static void comesBackLess(RehearsalResult whole, RehearsalResult cut) {
     double[] without = back(whole.before(), whole.after());
     double[] with = back(cut.before(), cut.after());
     String words = "set-back " + Arrays.toString(with) + ", uncut " + Arrays.toString(without);
