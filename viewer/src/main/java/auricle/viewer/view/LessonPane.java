@@ -8,7 +8,7 @@ import java.util.Map;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.control.Button;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -102,7 +102,7 @@ final class LessonPane extends VBox {
     return button;
   }
 
-  private HBox buttons(Lessons.At at) {
+  private FlowPane buttons(Lessons.At at) {
     Button back = new Button("Back");
     back.setDisable(at.page() == 0);
     back.setOnAction(e -> lessons.turn(-1));
@@ -118,7 +118,7 @@ final class LessonPane extends VBox {
     Button end = new Button("End");
     end.setId("lesson-end");
     end.setOnAction(e -> lessons.end());
-    HBox row = new HBox(6, back, on, play, large, end);
+    FlowPane row = new FlowPane(6, 6, back, on, play, large, end);
     row.getChildren().forEach(b -> ((Button) b).setMinWidth(USE_PREF_SIZE));
     return row;
   }

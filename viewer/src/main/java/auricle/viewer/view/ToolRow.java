@@ -20,6 +20,7 @@ final class ToolRow extends FlowPane {
     getStyleClass().add("tool-row");
     setHgap(8);
     setVgap(4);
+    setMinWidth(0);
     Button undo = button("Undo", "Undo the last change (Ctrl+Z)", models.desk()::undo);
     undo.setId("undo");
     undo.disableProperty().bind(models.desk().canUndo().not());
