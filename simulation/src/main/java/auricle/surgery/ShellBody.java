@@ -264,6 +264,7 @@ public final class ShellBody {
   /** Pulls a thread to a tension, N, leads the sheet to rest and knots the thread there. */
   Settled pull(BodyThread thread, double tension_n, Solving solving) {
     finishGrowing();
+    RestState start = save();
     double from = thread.thread().tension(unknowns());
     ThreadTie pull = new ThreadTie(energy, this::tightening, thread, true, from, tension_n);
     Settled settled = finder.findAtOnce(pull, solving);
@@ -272,9 +273,23 @@ public final class ShellBody {
     if (settled.converged() || settled.outcome() == Outcome.CANCELLED) {
       return settled;
     }
-    return new Drawing(energy, finder, this::tightening, thread, tension_n, solving)
-        .settle()
-        .after(settled);
+    Settled drawn =
+        new Drawing(energy, finder, this::tightening, thread, tension_n, solving)
+            .settle()
+            .after(settled);
+    boolean over = drawn.converged() || drawn.outcome() == Outcome.CANCELLED || finder.crumpled();
+    return over ? drawn : raised(pull, thread, start, drawn, solving);
+  }
+
+  /** Raises a pull bit by bit from the start, where drawing in has not led to it. */
+  private Settled raised(
+      ThreadTie pull, BodyThread thread, RestState start, Settled drawn, Solving solving) {
+    restore(start);
+    Settled raised = finder.find(pull, solving).after(drawn);
+    thread.thread().knot(unknowns());
+    finder.forget();
+    boolean over = raised.converged() || raised.outcome() == Outcome.CANCELLED;
+    return over ? raised : raised.ended(raised.outcome(), drawn.words());
   }
 
   /**

@@ -9,7 +9,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** Bites as the other solver is told of them: a mean of nodes that lie about it, in either body. */
