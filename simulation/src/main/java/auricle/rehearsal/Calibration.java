@@ -105,7 +105,8 @@ public final class Calibration {
   }
 
   private Optional<Timeline> year(Plan plan, double value) throws BadInputException {
-    watcher.progress("a year with %s = %.3g".formatted(SLOT, value), 0);
+    String without = plan.equals(ear.plan()) ? "" : ", without scoring";
+    watcher.progress("a year with %s = %.4g%s".formatted(SLOT, value, without), 0);
     Map<String, Double> overrides = new TreeMap<>(ear.tissue().overrides());
     overrides.put(SLOT, value);
     TissueChoice tissue = new TissueChoice(ear.tissue().rows(), overrides, ear.tissue().press());
