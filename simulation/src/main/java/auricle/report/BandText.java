@@ -74,7 +74,11 @@ final class BandText {
     return levels.isEmpty() ? "" : "  Lost at " + last.label() + ": " + levels + "\n";
   }
 
+  /** Nothing where the ear itself states no loss: there, only some of the samples have one. */
   private Optional<String> lost(MomentResult last, Level level) {
+    if (!last.loss().containsKey(level)) {
+      return Optional.empty();
+    }
     return band(last, "loss_" + level.key()).map(b -> level.key() + " " + range(b, 100, 0) + " %");
   }
 

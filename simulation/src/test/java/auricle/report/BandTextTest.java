@@ -48,6 +48,7 @@ class BandTextTest {
         all.add(new Band(i, figure.key(), 10.04 + i, 11, 12.06 + i));
       }
       all.add(new Band(i, "loss_upper", 0.02 * i, 0.1, 0.05 * i));
+      all.add(new Band(i, "loss_lower", 0.01 * i, 0.1, 0.02 * i)); // of some samples alone
     }
     return new Bands(64, 7, failures, all);
   }
