@@ -56,10 +56,10 @@ final class Drawing {
   Settled settle() {
     double shortest = SHORTEST * rest();
     Settled settled = Settled.untouched();
-    while (rest() >= shortest && hopeful(settled)) {
+    while (rest() > shortest && hopeful(settled)) {
       Tightening here = tightening.apply(thread);
       double wanted = here.lengthFor(tension);
-      double next = here.lengthTowards(tension, part);
+      double next = Math.max(shortest, here.lengthTowards(tension, part));
       boolean last = next == wanted;
       Settled drawn = drawn(next, last ? exactly : passing);
       settled = drawn.after(settled);
