@@ -40,8 +40,11 @@ public record BalanceRow(
     if (beyond == 0) {
       return "within";
     }
-    String sign = beyond > 0 ? "+" : "−";
-    return sign
-        + String.format(Locale.ROOT, unit.equals("deg") ? "%.0f°" : "%.1f", Math.abs(beyond));
+    double size = Math.abs(beyond);
+    boolean angle = unit.equals("deg");
+    int decimals = (angle ? 0 : 1) + (size < (angle ? 0.95 : 0.095) ? 1 : 0); // never "+0"
+    return (beyond > 0 ? "+" : "−")
+        + String.format(Locale.ROOT, "%." + decimals + "f", size)
+        + (angle ? "°" : "");
   }
 }
