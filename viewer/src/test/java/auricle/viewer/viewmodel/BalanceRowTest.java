@@ -15,8 +15,7 @@ class BalanceRowTest {
     "mm, 15.0, within", "mm, 30.04, +0.04", "mm, 14.8, −0.2", "mm, 32.72, +2.7"
   })
   void whatIsOffIsNeverToldAsNothing(String unit, double now, String words) {
-    BalanceRow row =
-        new BalanceRow("level", unit, 36, now, 31, Range.of(15, 30), Optional.empty());
+    BalanceRow row = new BalanceRow("level", unit, 36, now, 31, Range.of(15, 30), Optional.empty());
     assertEquals(words, row.verdict());
   }
 }
