@@ -8,6 +8,12 @@ import java.util.List;
 
 /** Which thirds of an ear are at fault, by which measurement. */
 final class FaultFinder {
+  /**
+   * What no calliper or protractor tells, mm or deg: an ear is shaped after its measurements to
+   * less than that, and one that was measured at a limit is not beyond it.
+   */
+  private static final double READING = 0.1;
+
   private final Limits limits;
   private final Measures measures;
   private final List<Fault> faults = new ArrayList<>();
@@ -38,7 +44,7 @@ final class FaultFinder {
 
   private void check(Level level, String words, Figure figure, String key) {
     Limit limit = limits.of(key);
-    if (figure.of(measures) > limit.value()) {
+    if (figure.of(measures) >= limit.value() + READING) {
       faults.add(new Fault(level, words, figure, figure.of(measures), limit));
     }
   }
@@ -47,7 +53,7 @@ final class FaultFinder {
   private void lobule() {
     Limit limit = limits.of("lobule_beyond_rim");
     double beyond = measures.lobuleMastoid_mm() - measures.helixMastoidLower_mm();
-    if (beyond > limit.value()) {
+    if (beyond >= limit.value() + READING) {
       String words = "the lobule stands out beyond the line of the rim";
       faults.add(new Fault(Level.LOBULE, words, Figure.LOBULE_MASTOID, beyond, limit));
     }

@@ -47,6 +47,14 @@ class AssessorTest {
     faults.forEach(fault -> assertFalse(fault.limit().source().isBlank()));
   }
 
+  /** Elements of Morphology calls an ear protruding above 20 mm. */
+  @Test
+  void whatWasMeasuredAtALimitIsNotBeyondIt() {
+    Measures shaped = ear(20.04, 20.2, 18, 15, 106, 106, 31, 10.7, 0, 11);
+    List<Fault> faults = assess(shaped, NORMAL, List.of(), List.of()).faults();
+    assertEquals(List.of(Figure.HELIX_MASTOID_MIDDLE), faults.stream().map(Fault::figure).toList());
+  }
+
   @Test
   void balanceIsToldLevelByLevel() {
     Measures after = ear(11, 24, 21, 15, 95, 95, 25, 10, 0, 10);
