@@ -6,16 +6,12 @@ import auricle.measurement.Figure;
 import auricle.measurement.Measures;
 import auricle.rehearsal.RehearsalResult;
 import auricle.scenario.ScenarioRuns;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** The figures of the shipped scenarios, now and as they were approved, by scenario, ear, time. */
 final class EarlierFigures {
@@ -33,17 +29,7 @@ final class EarlierFigures {
           Figure.HELICAL_SHOW_UPPER,
           Figure.HELICAL_SHOW_MIDDLE);
 
-  private static final Path SCENARIOS = Path.of("../scenarios");
-
   private EarlierFigures() {}
-
-  static List<Path> scenarios() {
-    try (Stream<Path> files = Files.list(SCENARIOS)) {
-      return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
 
   /** The row of a table without its value, and the value; in a fixed order. */
   static Map<String, Double> of(Path scenario) {
@@ -70,7 +56,7 @@ final class EarlierFigures {
     List<String> lines = new ArrayList<>();
     lines.add("# Our own earlier values, mm and deg, planning mesh. They validate nothing.");
     lines.add("scenario,ear,moment,figure,value");
-    for (Path scenario : scenarios()) {
+    for (Path scenario : ScenarioRuns.files()) {
       of(scenario).forEach((row, value) -> lines.add(line(row, value)));
     }
     return lines;

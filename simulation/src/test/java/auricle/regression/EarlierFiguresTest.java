@@ -2,6 +2,7 @@ package auricle.regression;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import auricle.scenario.ScenarioRuns;
 import auricle.verification.ReferenceTable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -37,7 +38,7 @@ class EarlierFiguresTest {
   private static final ReferenceTable APPROVED = table();
 
   static List<Path> scenarios() {
-    return EarlierFigures.scenarios();
+    return ScenarioRuns.files();
   }
 
   @ParameterizedTest

@@ -8,6 +8,7 @@ import auricle.rehearsal.RehearsalSettings;
 import auricle.rehearsal.RehearsalWatcher;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -17,6 +18,11 @@ public final class ScenarioRuns {
   private static final Map<Path, Map<Side, RehearsalResult>> DONE = new ConcurrentHashMap<>();
 
   private ScenarioRuns() {}
+
+  /** The shipped scenarios, in order. */
+  public static List<Path> files() {
+    return ShippedScenariosTest.files();
+  }
 
   /** What came out of a scenario, a result for each ear; the planning mesh. */
   public static Map<Side, RehearsalResult> of(Path file) {
