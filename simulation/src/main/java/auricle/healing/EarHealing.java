@@ -8,7 +8,6 @@ import auricle.measurement.EarMeasurer;
 import auricle.measurement.Figure;
 import auricle.measurement.Measures;
 import auricle.numerics.NewtonMinimiser;
-import auricle.numerics.Outcome;
 import auricle.plan.Operation;
 import auricle.surgery.BodyThread;
 import auricle.surgery.EarBody;
@@ -37,7 +36,7 @@ public final class EarHealing {
   private final List<ReleaseTest> releases = new ArrayList<>();
   private final TimeMonitor monitor;
   private final List<MomentResult> moments = new ArrayList<>();
-  private final int[] counts = new int[3];
+  private final StepTally tally = new StepTally();
 
   private EarHealing(
       EarBody body,
@@ -107,28 +106,20 @@ public final class EarHealing {
 
   private Timeline run(List<Double> days) {
     TimeResult result = steps.settle();
-    count(result);
+    tally.add(result);
     if (result.converged()) {
       moments.add(moment(0, result));
     }
     for (double day : days) {
       if (day > 0 && result.converged()) {
         result = steps.reach(day * Durations.DAY_S);
-        count(result);
+        tally.add(result);
         if (result.converged()) {
           moments.add(moment(day, result));
         }
       }
     }
-    Outcome outcome = result.outcome();
-    return new Timeline(
-        moments, outcome, result.reason(), counts[0], counts[1], counts[2], Optional.empty());
-  }
-
-  private void count(TimeResult result) {
-    counts[0] += result.steps();
-    counts[1] += result.rejected();
-    counts[2] += result.iterations();
+    return Timeline.of(moments, tally.result(result.outcome(), result.reason(), List.of()));
   }
 
   private MomentResult moment(double days, TimeResult result) {

@@ -9,7 +9,6 @@ import auricle.numerics.NewtonMinimiser;
 import auricle.numerics.NewtonResult;
 import auricle.numerics.Outcome;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -31,9 +30,14 @@ public final class TimeSteps {
   private final TimeMonitor monitor;
   private final NearbyRest rest;
   private final Motion motion;
-  private final double[] clock = new double[2];
-  private final int[] counts = new int[3];
   private final List<TimeEvent> events = new ArrayList<>();
+  private StepTally tally = new StepTally();
+
+  /** Time of the present state, s. */
+  private double now;
+
+  /** How long the next step may be, s. */
+  private double nextLength;
 
   /**
    * @param energy sum of the parts' terms and of those that do not change, at load factor 1 and at
@@ -74,13 +78,13 @@ public final class TimeSteps {
     this.settings = settings;
     this.monitor = monitor;
     motion = new Motion(energy, directors);
-    clock[0] = start_s;
-    clock[1] = settings.first_s();
+    now = start_s;
+    nextLength = settings.first_s();
   }
 
   /** Present time, s. */
   public double time() {
-    return clock[0];
+    return now;
   }
 
   /** All unknowns at the present state; shared, not to be changed. */
@@ -106,7 +110,7 @@ public final class TimeSteps {
   }
 
   private void clear() {
-    Arrays.fill(counts, 0);
+    tally = new StepTally();
     events.clear();
   }
 
@@ -122,7 +126,7 @@ public final class TimeSteps {
   public TimeResult reach(double to_s) {
     clear();
     while (time() < to_s) {
-      if (counts[0] + counts[1] >= settings.mostSteps()) {
+      if (tally.tried() >= settings.mostSteps()) {
         String words = "%d steps in time were not enough; at rest up to %s";
         return result(
             Outcome.STALLED, words.formatted(settings.mostSteps(), Durations.words(time())));
@@ -136,7 +140,7 @@ public final class TimeSteps {
   }
 
   private @Nullable TimeResult step(double to_s) {
-    double next = Math.min(Math.min(to_s, nextChange()), time() + clock[1]);
+    double next = Math.min(Math.min(to_s, nextChange()), time() + nextLength);
     double length = next - time();
     double[] saved = energy.save();
     aim(next);
@@ -153,8 +157,8 @@ public final class TimeSteps {
       energy.restore(saved);
       return shorten(tooFar ? length * factor(error) : length / 2);
     }
-    counts[0]++;
-    clock[1] = length * factor(error);
+    tally.took();
+    nextLength = length * factor(error);
     return accept(next, length);
   }
 
@@ -164,8 +168,8 @@ public final class TimeSteps {
   }
 
   private @Nullable TimeResult shorten(double length) {
-    counts[1]++;
-    clock[1] = Math.max(length, settings.smallest_s());
+    tally.rejected();
+    nextLength = Math.max(length, settings.smallest_s());
     return null;
   }
 
@@ -205,14 +209,14 @@ public final class TimeSteps {
     StepMonitor watch = (factor, line) -> monitor.proceed(time());
     LoadPath path = new LoadSteps(energy, rest.minimiser(), settings.leading(), watch).run(1);
     path.events().forEach(event -> events.add(new TimeEvent(time(), event.words())));
-    counts[2] += path.iterations();
+    tally.spent(path.iterations());
     if (path.outcome() != Outcome.CONVERGED) {
       return result(path.outcome(), Durations.words(time()) + ": " + path.reason());
     }
     aim(time());
     arrived(time());
     motion.forget();
-    clock[1] = settings.first_s();
+    nextLength = settings.first_s();
     return null;
   }
 
@@ -229,14 +233,14 @@ public final class TimeSteps {
   }
 
   private NewtonResult solve(double[] x) {
-    NewtonResult solution = rest.find(x, settings.newton(), line -> monitor.proceed(clock[0]));
-    counts[2] += solution.iterations().size();
+    NewtonResult solution = rest.find(x, settings.newton(), line -> monitor.proceed(now));
+    tally.spent(solution.iterations().size());
     return solution;
   }
 
   private void arrived(double at_s) {
     parts.forEach(part -> part.arrive(energy.unknowns()));
-    clock[0] = at_s;
+    now = at_s;
   }
 
   private static String words(double at_s, NewtonResult solution) {
@@ -244,6 +248,6 @@ public final class TimeSteps {
   }
 
   private TimeResult result(Outcome outcome, String reason) {
-    return new TimeResult(outcome, reason, counts[0], counts[1], counts[2], events);
+    return tally.result(outcome, reason, events);
   }
 }

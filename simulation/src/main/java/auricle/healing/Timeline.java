@@ -40,6 +40,18 @@ public record Timeline(
     return new Timeline(List.of(), outcome, words, 0, 0, 0, Optional.empty());
   }
 
+  /** The moments that a run came to, without bands. */
+  static Timeline of(List<MomentResult> moments, TimeResult run) {
+    return new Timeline(
+        moments,
+        run.outcome(),
+        run.reason(),
+        run.steps(),
+        run.rejected(),
+        run.iterations(),
+        Optional.empty());
+  }
+
   /** Whether it was ended on request. */
   public boolean cancelled() {
     return outcome == Outcome.CANCELLED;
