@@ -43,6 +43,7 @@ public final class Chart {
   private final ShellMesh mesh;
   private final Late<Heights> heights;
   private final Late<VertexLengths> lengths;
+  private final Late<double[]> foldDirections = new Late<>(this::foldDirections);
   private final Late<Curve> foldLine =
       new Late<>(() -> curve("fold line", FOLD_START, FOLD_END, a -> FOLD));
   private final Late<Curve> rim = new Late<>(() -> curve("rim", 0, 1, this::acrossOfRim));
@@ -189,9 +190,17 @@ public final class Chart {
    * corner 2) to them, towards greater around, anticlockwise about the normal, rad.
    */
   public double foldDirection(int triangle) {
-    double[] place = map.centroid(triangle);
-    double[] along = surface.slice(place[0]).alongAround(place[1]);
-    return TriangleDirection.angle(mesh, triangle, along);
+    return foldDirections.get()[triangle];
+  }
+
+  private double[] foldDirections() {
+    double[] angles = new double[mesh.topology().triangleCount()];
+    for (int t = 0; t < angles.length; t++) {
+      double[] place = map.centroid(t);
+      double[] along = surface.slice(place[0]).alongAround(place[1]);
+      angles[t] = TriangleDirection.angle(mesh, t, along);
+    }
+    return angles;
   }
 
   /** The fold line from the superior crus over the antihelix to the antitragus. */

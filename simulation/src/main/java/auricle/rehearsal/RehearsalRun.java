@@ -39,11 +39,16 @@ final class RehearsalRun {
   private final List<EarBody> bodies = new ArrayList<>();
 
   RehearsalRun(EarCase ear, Auricle auricle, Tissue tissue, RehearsalWatcher watcher) {
+    this(ear, auricle, tissue, watcher, new EarMeasurer(auricle));
+  }
+
+  private RehearsalRun(
+      EarCase ear, Auricle auricle, Tissue tissue, RehearsalWatcher watcher, EarMeasurer measurer) {
     this.ear = ear;
     this.auricle = auricle;
     this.tissue = tissue;
     this.watcher = watcher;
-    measurer = new EarMeasurer(auricle);
+    this.measurer = measurer;
     operations = ear.plan().enabled();
   }
 
@@ -57,20 +62,33 @@ final class RehearsalRun {
 
   /** The steps after those that an earlier run of the same ear has in common with this one. */
   RehearsalResult runFrom(RehearsalRun earlier, int common) throws BadInputException {
+    if (watcher.cancelled()) {
+      return stopped(earlier, common);
+    }
     EarBody made = begin();
     RestState state = earlier.states.get(common);
     Settled resumed = made.resume(operations.subList(0, common), state, solving());
+    if (resumed.outcome() == Outcome.CANCELLED) {
+      return stopped(earlier, common);
+    }
     if (!resumed.converged()) {
-      return new RehearsalRun(ear, auricle, tissue, watcher).run();
+      return forPlan(ear, watcher).run();
     }
     steps.addAll(earlier.steps.subList(0, common + 1));
     states.addAll(earlier.states.subList(0, common + 1));
     return goOn(common);
   }
 
+  /** What is known when this run is ended before any step of its own. */
+  private RehearsalResult stopped(RehearsalRun earlier, int common) {
+    steps.addAll(earlier.steps.subList(0, common));
+    steps.add(earlier.steps.get(common).with(notBegun()));
+    return new RehearsalResult(ear, auricle, steps, rows(), earlier.provenance());
+  }
+
   /** A run of another plan on the same ear. */
   RehearsalRun forPlan(EarCase other, RehearsalWatcher told) {
-    return new RehearsalRun(other, auricle, tissue, told);
+    return new RehearsalRun(other, auricle, tissue, told, measurer);
   }
 
   /** The operations that are done. */

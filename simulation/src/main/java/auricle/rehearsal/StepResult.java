@@ -29,4 +29,9 @@ public record StepResult(
   public StepResult {
     threads = List.copyOf(threads);
   }
+
+  /** The same state, ended otherwise. */
+  StepResult with(StepOutcome other) {
+    return new StepResult(label, operation, other, measures, threads, extremes, shape);
+  }
 }

@@ -1,6 +1,8 @@
 package auricle.rehearsal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.diagnostics.BadInputException;
@@ -142,6 +144,28 @@ class LiveEarTest {
     told.clear();
     live.rerun(live.ear().withPlan(ear(9).plan()), listener);
     assertEquals(List.of(2, 3), told.stream().map(List::size).toList());
+  }
+
+  @Test
+  void aRerunThatIsEndedAtOnceKeepsWhatWasKnownAndMakesNoneOfItAgain() throws BadInputException {
+    RehearsalWatcher ended =
+        new RehearsalWatcher() {
+          @Override
+          public void progress(String words, double share) {}
+
+          @Override
+          public boolean cancelled() {
+            return true;
+          }
+        };
+    LiveEar live = live(10);
+    RehearsalResult known = live.result();
+    RehearsalResult stopped = live.rerun(ear(9), ended);
+    assertTrue(stopped.cancelled());
+    assertFalse(stopped.after().outcome().converged());
+    assertEquals(known.steps().subList(0, 2), stopped.steps().subList(0, 2));
+    assertEquals(3, stopped.steps().size());
+    assertSame(known, live.result());
   }
 
   private static double[] figures(StepResult step) {

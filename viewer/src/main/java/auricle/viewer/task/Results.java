@@ -22,7 +22,7 @@ final class Results {
 
   /** The ear before a plan that has not been worked out yet. */
   static Rehearsed before(EarCase ear, RehearsalResult untouched) {
-    Rehearsed r = steps(untouched);
+    Rehearsed r = steps(untouched, Optional.empty());
     return new Rehearsed(
         ear,
         Reach.BEFORE,
@@ -67,14 +67,18 @@ final class Results {
         known.basis());
   }
 
-  /** Every step of a plan. */
-  static Rehearsed steps(RehearsalResult result) {
+  /**
+   * Every step of a plan.
+   *
+   * @param known places on this ear that an earlier result has
+   */
+  static Rehearsed steps(RehearsalResult result, Optional<EarMap> known) {
     Surfaces surfaces = new Surfaces(result.auricle(), result.before().shape());
     List<Moment> steps = new ArrayList<>();
     for (StepResult step : result.steps()) {
       steps.add(moment(step.label(), step, surfaces));
     }
-    ChartMap map = new ChartMap(result.auricle(), steps.get(0).surface());
+    EarMap map = known.orElseGet(() -> new ChartMap(result.auricle(), steps.get(0).surface()));
     return new Rehearsed(
         result.ear(),
         Reach.STEPS,

@@ -80,7 +80,7 @@ public final class SimulationRehearser implements Rehearser {
       if (result.cancelled()) {
         return Optional.empty();
       }
-      last = Optional.of(Results.steps(result));
+      last = Optional.of(Results.steps(result, last.or(() -> shaped).map(Rehearsed::map)));
       return last;
     } catch (BadInputException e) {
       throw new CannotRehearse(e.findings());

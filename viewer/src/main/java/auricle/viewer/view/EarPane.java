@@ -6,6 +6,7 @@ import auricle.viewer.scene.EarScene;
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Palette;
 import auricle.viewer.scene.Ribbon;
+import auricle.viewer.scene.SectionCut;
 import auricle.viewer.scene.Spot;
 import auricle.viewer.task.Moment;
 import auricle.viewer.task.Rehearsed;
@@ -17,6 +18,7 @@ import auricle.viewer.viewmodel.Paint;
 import auricle.viewer.viewmodel.PlanSteps;
 import auricle.viewer.viewmodel.Showing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -137,8 +139,9 @@ final class EarPane extends StackPane {
     List<Spot> low = new ArrayList<>();
     List<Spot> high = new ArrayList<>();
     if (showing.target().get()) {
+      Heights heights = new Heights(m.surface());
       for (Spot s : TargetAt.behind(m.line("rim"))) {
-        Range range = TargetAt.height(r.ear().target(), heightPercent(m.surface(), s));
+        Range range = TargetAt.height(r.ear().target(), heights.percent(s));
         low.add(new Spot(range.low(), s.y_mm(), s.z_mm()));
         high.add(new Spot(range.high(), s.y_mm(), s.z_mm()));
       }
@@ -146,10 +149,15 @@ final class EarPane extends StackPane {
     target.between(low, high, scene.mirrored());
   }
 
-  private static double heightPercent(EarSurface s, Spot spot) {
-    double low = auricle.viewer.scene.SectionCut.height_mm(s, 0);
-    double high = auricle.viewer.scene.SectionCut.height_mm(s, 100);
-    return 100 * (spot.z_mm() - low) / (high - low);
+  /** Heights on a surface, whose ends are looked for once. */
+  private record Heights(double low_mm, double high_mm) {
+    Heights(EarSurface s) {
+      this(SectionCut.height_mm(s, 0), SectionCut.height_mm(s, 100));
+    }
+
+    double percent(Spot spot) {
+      return 100 * (spot.z_mm() - low_mm) / (high_mm - low_mm);
+    }
   }
 
   private void marks(Rehearsed r, Moment m) {
@@ -181,14 +189,14 @@ final class EarPane extends StackPane {
   /** Lights up a height of the ear on its rim. */
   void pointOut(Level level) {
     Optional<Moment> moment = showing.moment().get();
-    Optional<Spot> nearest =
-        moment.flatMap(
-            m ->
-                m.line("rim").stream()
-                    .min(
-                        java.util.Comparator.comparingDouble(
-                            s -> Math.abs(heightPercent(m.surface(), s) - level.heightPercent()))));
+    Optional<Spot> nearest = moment.flatMap(m -> atHeight(m, level));
     marks.pointOut(nearest);
+  }
+
+  private static Optional<Spot> atHeight(Moment m, Level level) {
+    Heights heights = new Heights(m.surface());
+    return m.line("rim").stream()
+        .min(Comparator.comparingDouble(s -> Math.abs(heights.percent(s) - level.heightPercent())));
   }
 
   /** Lights up nothing. */

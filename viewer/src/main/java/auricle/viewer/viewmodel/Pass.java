@@ -17,7 +17,10 @@ final class Pass {
   /** A run that is overtaken may go on for so long, so that a turned control shows its effect. */
   private static final long PATIENCE_MS = 400;
 
-  private static final long LULL_MS = 150;
+  /** A control turned step by step is turned again within this; the worker is free for it then. */
+  private static final long LULL_MS = 400;
+
+  private static final long LOOK_EVERY_MS = 4;
 
   /** Progress is told no oftener: each time the screen is drawn, by the processor that solves. */
   private static final long TELL_EVERY_NS = 150_000_000;
@@ -45,7 +48,11 @@ final class Pass {
     this.rehearser = rehearser;
     this.ear = ear;
     this.extra = extra;
-    this.show = show;
+    this.show =
+        (r, more) -> {
+          Marks.find(r.ear().plan(), r.map());
+          show.accept(r, more);
+        };
     this.tell = tell;
   }
 
@@ -101,8 +108,8 @@ final class Pass {
   /** Waits a little before longer work: a control that is being turned changes again at once. */
   private static boolean overtakenInALull(BooleanSupplier overtaken) {
     try {
-      for (int i = 0; i < LULL_MS / 10 && !overtaken.getAsBoolean(); i++) {
-        Thread.sleep(10);
+      for (int i = 0; i < LULL_MS / LOOK_EVERY_MS && !overtaken.getAsBoolean(); i++) {
+        Thread.sleep(LOOK_EVERY_MS);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
