@@ -33,6 +33,7 @@ public final class EarHealing {
   private final EarParts parts;
   private final TotalEnergy energy;
   private final TimeSteps steps;
+  private final boolean whole;
   private final List<ReleaseTest> releases = new ArrayList<>();
   private final TimeMonitor monitor;
   private final List<MomentResult> moments = new ArrayList<>();
@@ -43,7 +44,9 @@ public final class EarHealing {
       EarMeasurer measurer,
       List<Operation> plan,
       TimeStepSettings settings,
+      boolean whole,
       TimeMonitor monitor) {
+    this.whole = whole;
     this.measurer = measurer;
     this.monitor = monitor;
     before = measurer.measure(body.auricle().mesh().unknowns());
@@ -52,7 +55,7 @@ public final class EarHealing {
     NearbyRest rest = new NearbyRest(energy, new NewtonMinimiser(energy));
     steps =
         new TimeSteps(energy, rest, body.shell().directors(), parts.parts(), 0, settings, monitor);
-    if (!parts.threads().isEmpty()) {
+    if (whole && !parts.threads().isEmpty()) {
       releases.add(new ReleaseTest(energy, rest, parts.parts(), parts.threads(), settings));
     }
   }
@@ -74,10 +77,13 @@ public final class EarHealing {
       List<Double> days,
       TimeStepSettings settings,
       TimeMonitor monitor) {
-    return follow(new EarHealing(body, measurer, plan, settings, monitor), body, days);
+    return follow(new EarHealing(body, measurer, plan, settings, true, monitor), body, days);
   }
 
-  /** The same without asking at every time what would happen if all threads were cut. */
+  /**
+   * The same for the measurements alone: without asking at every time what would happen if all
+   * threads were cut, nor in which shape the wall would be free of stress.
+   */
   public static Timeline withoutReleaseTests(
       EarBody body,
       EarMeasurer measurer,
@@ -85,9 +91,7 @@ public final class EarHealing {
       List<Double> days,
       TimeStepSettings settings,
       TimeMonitor monitor) {
-    EarHealing healing = new EarHealing(body, measurer, plan, settings, monitor);
-    healing.releases.clear();
-    return follow(healing, body, days);
+    return follow(new EarHealing(body, measurer, plan, settings, false, monitor), body, days);
   }
 
   private static Timeline follow(EarHealing healing, EarBody body, List<Double> days) {
@@ -132,7 +136,10 @@ public final class EarHealing {
         parts.threads().stream().map(SlippingThread::state).toList(),
         loss(measures, tied),
         released(days),
-        new EarState(energy.unknowns(), energy.frames()),
+        new EarState(
+            energy.unknowns(),
+            energy.frames(),
+            whole ? Optional.of(parts.wall().unstressed()) : Optional.empty()),
         Stream.concat(
                 days == 0 ? parts.lost().stream().map(words -> "tied: " + words) : Stream.empty(),
                 result.events().stream()

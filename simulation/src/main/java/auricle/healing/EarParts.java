@@ -9,6 +9,7 @@ import auricle.material.ThreadRow;
 import auricle.material.Tissue;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
+import auricle.mesh.Topology;
 import auricle.plan.Bolster;
 import auricle.plan.Operation;
 import auricle.plan.Tie;
@@ -26,6 +27,7 @@ import java.util.Map;
 final class EarParts {
   private final EarBody body;
   private final ScarGrowth growth;
+  private final RelaxingLayer wall;
   private final List<TimePart> parts = new ArrayList<>();
   private final List<SlippingThread> threads = new ArrayList<>();
   private final List<String> lost = new ArrayList<>();
@@ -38,7 +40,10 @@ final class EarParts {
     this.body = body;
     Tissue tissue = body.tissue();
     growth = new ScarGrowth(tissue.healing().adhering_days());
-    parts.add(sheet());
+    ShutShell shut = body.shell().shut();
+    double remodelling_s = tissue.healing().remodelling_days() * Durations.DAY_S;
+    wall = new RelaxingLayer(shut.rest(), shut.sections(), tissue.relaxation(), remodelling_s);
+    parts.add(sheet(shut.rest().topology()));
     plan.forEach(this::addLost);
     tied(Purpose.SUTURE).values().forEach(loops -> loops.forEach(this::addThread));
     tied(Purpose.SKIN).values().forEach(springs -> parts.add(fading(springs, tissue.healing())));
@@ -54,14 +59,11 @@ final class EarParts {
   }
 
   /** The wall, and scar where its skin was lifted off. */
-  private Sheet sheet() {
-    ShutShell shut = body.shell().shut();
+  private Sheet sheet(Topology topology) {
     Directors directors = body.shell().directors();
-    RestShape shape = RestShape.of(shut.rest().topology(), body.unknowns(), directors);
-    Tissue tissue = body.tissue();
-    double remodelling_s = tissue.healing().remodelling_days() * Durations.DAY_S;
+    RestShape shape = RestShape.of(topology, body.unknowns(), directors);
     List<SheetLayer> layers = new ArrayList<>();
-    layers.add(new RelaxingLayer(shut.rest(), shut.sections(), tissue.relaxation(), remodelling_s));
+    layers.add(wall);
     HealedWall scar = new HealedWall(body);
     if (!scar.isEmpty()) {
       layers.add(new GrowingLayer(shape, scar, growth));
@@ -109,6 +111,11 @@ final class EarParts {
             .findFirst()
             .orElseThrow();
     return new TakenOff(name, holds.stream().map(BodyThread::thread).toList(), days);
+  }
+
+  /** The wall without the scar on it. */
+  RelaxingLayer wall() {
+    return wall;
   }
 
   /** All that changes. */

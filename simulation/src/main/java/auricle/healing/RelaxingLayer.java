@@ -66,6 +66,20 @@ final class RelaxingLayer implements SheetLayer {
     return elastic;
   }
 
+  /**
+   * The shape in which the layer would be free of stress at this instant: g∞ r + Σ gᵢ qᵢ; a copy.
+   * What it carries now is its instant stiffness times the strain from there; the rest of the
+   * strain has been relaxed and grown into.
+   */
+  RestShape unstressed() {
+    RestShape shape = rest.copy();
+    shape.scale(lasting);
+    for (int i = 0; i < branches.size(); i++) {
+      shape.add(branches.get(i).fraction(), shapes.get(i));
+    }
+    return shape;
+  }
+
   @Override
   public void aim(double from_s, double to_s, RestShape present) {
     step_s = to_s - from_s;

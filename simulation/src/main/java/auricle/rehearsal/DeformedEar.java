@@ -15,13 +15,21 @@ import java.util.TreeMap;
 public final class DeformedEar {
   /** A number at every vertex. */
   public enum Field {
-    /** Greatest magnitude of a principal strain on either face of the cartilage. */
+    /** Greatest magnitude of a principal strain on either face of the cartilage, from its rest. */
     STRAIN("strain", "1"),
-    /** Greatest magnitude of a principal stress on either face of the cartilage. */
+    /**
+     * The part of the strain that carries nothing any more, relaxed or grown into: greatest
+     * magnitude of a principal value on either face of the cartilage; 0 during the operation.
+     */
+    SETTLED_STRAIN("settled_strain", "1"),
+    /**
+     * Greatest magnitude of a principal stress on either face of the cartilage: of what is left of
+     * it at this moment.
+     */
     STRESS("stress", "MPa"),
     /** Distance from the ear before the plan. */
     DISPLACEMENT("displacement", "mm"),
-    /** Distance from the state before this step. */
+    /** Distance from the state before this step; after the operation from its end. */
     STEP_CHANGE("change_in_step", "mm");
 
     private final String key;

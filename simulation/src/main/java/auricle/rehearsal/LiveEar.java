@@ -92,7 +92,7 @@ public final class LiveEar {
     }
     RestState present = run.body().save();
     try {
-      return result.with(new SpringBack(run.body(), run.operations(), over, watcher).follow());
+      return new SpringBack(run.body(), run.operations(), over, watcher).after(result);
     } finally {
       run.body().restore(present);
     }

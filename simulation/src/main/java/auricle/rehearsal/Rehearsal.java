@@ -59,6 +59,6 @@ public final class Rehearsal {
       return tied;
     }
     RehearsalWatcher told = new Portion(watcher, reacted, 1);
-    return tied.with(new SpringBack(run.body(), run.operations(), settings, told).follow());
+    return new SpringBack(run.body(), run.operations(), settings, told).after(tied);
   }
 }

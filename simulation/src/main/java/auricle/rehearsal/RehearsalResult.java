@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param steps states in order; the first is the ear before the plan
  * @param timeline the time after the operation; none if it was not asked for or the plan did not
  *     come to rest
+ * @param healed the ear at the moments of the timeline, in their order, as far as it came
  * @param reactions what a little more of every dose would do at the end of the plan; none if they
  *     were not asked for or the plan did not come to rest
  * @param materialRows rows of the material tables that the figures rest on, threads included
@@ -30,12 +31,14 @@ public record RehearsalResult(
     Auricle auricle,
     List<StepResult> steps,
     Optional<Timeline> timeline,
+    List<DeformedEar> healed,
     List<Reaction> reactions,
     List<UsedRow> materialRows,
     Provenance provenance) {
   /** Keeps its own copies of the lists. */
   public RehearsalResult {
     steps = List.copyOf(steps);
+    healed = List.copyOf(healed);
     reactions = List.copyOf(reactions);
     materialRows = List.copyOf(materialRows);
   }
@@ -47,18 +50,19 @@ public record RehearsalResult(
       List<StepResult> steps,
       List<UsedRow> materialRows,
       Provenance provenance) {
-    this(ear, auricle, steps, Optional.empty(), List.of(), materialRows, provenance);
+    this(ear, auricle, steps, Optional.empty(), List.of(), List.of(), materialRows, provenance);
   }
 
   /** The same with the time after the operation. */
-  RehearsalResult with(Timeline followed) {
+  RehearsalResult with(Timeline followed, List<DeformedEar> shapes) {
     return new RehearsalResult(
-        ear, auricle, steps, Optional.of(followed), reactions, materialRows, provenance);
+        ear, auricle, steps, Optional.of(followed), shapes, reactions, materialRows, provenance);
   }
 
   /** The same with what a little more of every dose would do. */
   RehearsalResult with(List<Reaction> found) {
-    return new RehearsalResult(ear, auricle, steps, timeline, found, materialRows, provenance);
+    return new RehearsalResult(
+        ear, auricle, steps, timeline, healed, found, materialRows, provenance);
   }
 
   /** Whether every step came to rest. */

@@ -49,6 +49,12 @@ final class SpringBack {
     measurer = new EarMeasurer(body.auricle());
   }
 
+  /** What was found at the end of the plan, and the time after it. */
+  RehearsalResult after(RehearsalResult tied) {
+    Timeline line = follow();
+    return tied.with(line, YearShapes.of(body, measurer, line));
+  }
+
   /** The timeline, with bands if samples are asked for; the body is left as it was. */
   Timeline follow() {
     TimeMonitor watch =

@@ -200,13 +200,6 @@ public final class ShellBody {
     return shut;
   }
 
-  /** Strain and curvature against the rest shape at the present state, where cuts are shut. */
-  public ShellState state(ShutShell shut) {
-    ShellState state = new ShellState(shut.rest(), directors, shut.sections());
-    state.evaluate(unknowns());
-    return state;
-  }
-
   /** What holds the sheet. */
   public List<EnergyTerm> others() {
     return others;

@@ -39,7 +39,7 @@ class TissueBandsTest {
             List.of(),
             Map.of(),
             Optional.empty(),
-            new EarState(unknowns, new double[0]),
+            new EarState(unknowns, new double[0], Optional.empty()),
             List.of());
     return new Timeline(List.of(moment), Outcome.CONVERGED, "", 0, 0, 0, Optional.empty());
   }

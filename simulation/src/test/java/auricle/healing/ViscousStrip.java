@@ -1,6 +1,7 @@
 package auricle.healing;
 
 import auricle.energy.EnergyTerm;
+import auricle.energy.ShellState;
 import auricle.equilibrium.LoadSteps;
 import auricle.equilibrium.StepMonitor;
 import auricle.equilibrium.StepSettings;
@@ -41,6 +42,10 @@ final class ViscousStrip {
           Surfaces.parallelogram(LENGTH, WIDTH, Math.PI / 2), GridOptions.regular(8, 2));
   final Directors directors = mesh.directors();
   private final List<Integer> end = mesh.vertexSet("end").orElseThrow();
+  private final SectionField sections =
+      SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS));
+  private final RestShape flat;
+  private final RelaxingLayer relaxing;
   private final List<SheetLayer> layers = new ArrayList<>();
   private Optional<Sheet> sheet = Optional.empty();
   private final TimeStepSettings settings;
@@ -54,8 +59,9 @@ final class ViscousStrip {
     for (int v = 0; v < mesh.vertexCount(); v++) {
       directors.align(v, 1, 0, 0);
     }
-    SectionField sections = SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS));
-    layers.add(new RelaxingLayer(rest(), sections, prony, remodelling_s));
+    flat = rest();
+    relaxing = new RelaxingLayer(flat, sections, prony, remodelling_s);
+    layers.add(relaxing);
   }
 
   private RestShape rest() {
@@ -70,9 +76,9 @@ final class ViscousStrip {
 
   /** Adds scar all over, its stiffness a share of the strip's. */
   GrowingLayer scar(double share, ScarGrowth growth) {
-    SectionField sections =
+    SectionField there =
         SectionField.uniform(Section.isotropic(MODULUS, 0, THICKNESS).scaled(share, share));
-    GrowingLayer scar = new GrowingLayer(rest(), sections, growth);
+    GrowingLayer scar = new GrowingLayer(rest(), there, growth);
     layers.add(scar);
     return scar;
   }
@@ -139,6 +145,22 @@ final class ViscousStrip {
 
   ShellMesh mesh() {
     return mesh;
+  }
+
+  /** Strain and curvature from the shape in which the strip is free of stress now. */
+  ShellState carried(TotalEnergy energy) {
+    return strain(relaxing.unstressed(), energy);
+  }
+
+  /** Strain and curvature from the shape in which it was cut. */
+  ShellState whole(TotalEnergy energy) {
+    return strain(flat, energy);
+  }
+
+  private ShellState strain(RestShape from, TotalEnergy energy) {
+    ShellState state = new ShellState(from, flat, directors, sections);
+    state.evaluate(energy.unknowns(), 0);
+    return state;
   }
 
   /** The vertices of the end with their shares of a load spread evenly along it. */

@@ -99,6 +99,27 @@ class YearAfterTest {
     return usual.moments().stream().filter(m -> m.days() == days).findFirst().orElseThrow();
   }
 
+  /** The sutured fold keeps its shape, so its strain stays, and becomes the cartilage's own. */
+  @Test
+  void aFoldThatIsKeptKeepsItsStrainAndLosesItsStress() {
+    int month = usual.moments().size() - 4;
+    double strain = most(month, DeformedEar.Field.STRAIN);
+    for (int m = month + 1; m < usual.moments().size(); m++) {
+      assertEquals(strain, most(m, DeformedEar.Field.STRAIN), 0.02 * strain);
+      double before = most(m - 1, DeformedEar.Field.STRESS);
+      assertTrue(most(m, DeformedEar.Field.STRESS) < 0.8 * before, "moment " + m);
+    }
+  }
+
+  private double most(int moment, DeformedEar.Field field) {
+    float[] values = result.healed().get(moment).field(field);
+    double most = 0;
+    for (float value : values) {
+      most = Math.max(most, value);
+    }
+    return most;
+  }
+
   @Test
   void aboutAFifthIsLostAndUpperLosesAtLeastAsMuchAsMiddleAndLower() {
     OutcomeRow fit = rows(usual).get(0);

@@ -35,7 +35,7 @@ class BandTextTest {
               List.of(),
               Map.of(Level.UPPER, 0.2),
               Optional.empty(),
-              new EarState(new double[0], new double[0]),
+              new EarState(new double[0], new double[0], Optional.empty()),
               List.of()));
     }
     return new Timeline(moments, Outcome.CONVERGED, "", 0, 0, 0, Optional.empty());

@@ -64,6 +64,7 @@ final class PaperRehearsal {
         Auricle.of(ShapeParameters.normalAdult(), MeshLevel.PLANNING),
         steps,
         Optional.empty(),
+        List.of(),
         List.of(new Reaction("suture", "gap_mm", "mm", Map.of(Figure.FOLD_ANGLE_UPPER, 4.5), "")),
         Tissue.standard().rows(),
         new Provenance("0", "17", "planning", 1525, 2880, 7625, 1e-9, 12, List.of("made up")));

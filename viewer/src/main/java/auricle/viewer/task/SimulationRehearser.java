@@ -128,12 +128,12 @@ public final class SimulationRehearser implements Rehearser {
 
   private static Rehearsed withYear(Rehearsed tied, RehearsalResult result, Timeline line) {
     Surfaces surfaces = new Surfaces(result.auricle(), result.before().shape());
-    YearAfter year = new YearAfter(result.auricle(), surfaces, tied.before(), tied.tied());
+    List<Moment> year = new YearAfter(surfaces, tied.tied()).moments(line, result.healed());
     List<Band> bands =
         line.bands().map(Bands::figures).orElse(List.of()).stream()
             .map(b -> new Band(b.days(), b.key(), b.low(), b.high()))
             .toList();
-    return tied.with(year.moments(line), bands);
+    return tied.with(year, bands);
   }
 
   @Override

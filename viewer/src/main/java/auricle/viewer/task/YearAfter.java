@@ -1,9 +1,9 @@
 package auricle.viewer.task;
 
-import auricle.anatomy.Auricle;
 import auricle.healing.MomentResult;
 import auricle.healing.ThreadAtMoment;
 import auricle.healing.Timeline;
+import auricle.rehearsal.DeformedEar;
 import auricle.rehearsal.Position;
 import auricle.rehearsal.StepOutcome;
 import auricle.rehearsal.ThreadState;
@@ -14,24 +14,24 @@ import java.util.Optional;
 
 /** A timeline as moments to show. */
 final class YearAfter {
-  private final Auricle auricle;
   private final Surfaces surfaces;
-  private final Moment before;
   private final Moment tied;
 
-  YearAfter(Auricle auricle, Surfaces surfaces, Moment before, Moment tied) {
-    this.auricle = auricle;
+  YearAfter(Surfaces surfaces, Moment tied) {
     this.surfaces = surfaces;
-    this.before = before;
     this.tied = tied;
   }
 
-  /** The moments after the operation; the first of the timeline is its end and left out. */
-  List<Moment> moments(Timeline line) {
+  /**
+   * The moments after the operation; the first of the timeline is its end and left out.
+   *
+   * @param shapes of the moments of the timeline
+   */
+  List<Moment> moments(Timeline line, List<DeformedEar> shapes) {
     List<Moment> moments = new ArrayList<>();
-    for (MomentResult m : line.moments()) {
-      if (m.days() > 0) {
-        moments.add(moment(m));
+    for (int i = 0; i < line.moments().size(); i++) {
+      if (line.moments().get(i).days() > 0) {
+        moments.add(moment(line.moments().get(i), shapes.get(i)));
       }
     }
     if (!line.converged() && !moments.isEmpty()) {
@@ -57,8 +57,8 @@ final class YearAfter {
         m.released());
   }
 
-  private Moment moment(MomentResult m) {
-    EarSurface surface = surfaces.of(m.state().unknowns(), before.surface(), tied.surface());
+  private Moment moment(MomentResult m, DeformedEar shape) {
+    EarSurface surface = surfaces.of(shape);
     List<ThreadState> threads = new ArrayList<>();
     for (ThreadAtMoment t : m.threads()) {
       tied.threads().stream()
@@ -73,7 +73,7 @@ final class YearAfter {
         m.days(),
         true,
         surface,
-        Surfaces.lines(auricle, surface),
+        Surfaces.lines(shape),
         m.measures(),
         threads,
         outcome,

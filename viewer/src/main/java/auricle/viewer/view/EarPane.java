@@ -86,7 +86,7 @@ final class EarPane extends StackPane {
     scene.show(m.surface(), left);
     scene.showHead(showing.head().get());
     centre(r.before().surface());
-    paint(r, m.surface());
+    paint(r, m);
     boolean apart = !m.equals(r.before());
     scene.showGhost(
         showing.ghost().get() && apart ? Optional.of(r.before().surface()) : Optional.empty());
@@ -107,30 +107,24 @@ final class EarPane extends StackPane {
     }
   }
 
-  /** What is to be painted; skin where the field is not known at this moment. */
-  private Paint shown(EarSurface surface) {
-    Paint wanted = showing.paint().get();
-    boolean unknown = wanted.isField() && !surface.fields().containsKey(wanted.field());
-    return unknown ? Paint.SKIN : wanted;
-  }
-
-  private void paint(Rehearsed r, EarSurface surface) {
-    Paint paint = shown(surface);
+  private void paint(Rehearsed r, Moment m) {
+    EarSurface surface = m.surface();
+    Paint paint = showing.paint().get();
     if (paint == Paint.SKIN) {
       scene.paint(Palette.SKIN);
       scene.paintSkin(surface);
+      legend.nothing();
     } else if (paint == Paint.REGIONS) {
       scene.paint(Palette.KINDS);
       float[] kinds = RegionColours.of(surface);
       scene.ear().colour(kinds, kinds);
+      legend.regions(surface);
     } else {
+      FieldScale scale = FieldScale.of(r, paint);
       scene.paint(Palette.AMOUNT);
-      float[] shares = FieldScale.of(r, paint).shares(surface, paint);
+      float[] shares = scale.shares(surface, paint);
       scene.ear().colour(shares, shares);
-    }
-    legend.show(paint, paint.isField() ? FieldScale.of(r, paint).high() : 0, surface);
-    if (!paint.equals(showing.paint().get())) {
-      legend.unknown(showing.paint().get());
+      legend.scale(paint.words(m.healed()), paint.unit(), scale.high());
     }
   }
 

@@ -3,8 +3,8 @@ package auricle.viewer.view;
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Palette;
 import auricle.viewer.viewmodel.Look;
-import auricle.viewer.viewmodel.Paint;
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import javafx.geometry.Pos;
 import javafx.scene.image.ImageView;
 import javafx.scene.layout.FlowPane;
@@ -24,24 +24,21 @@ final class Legend extends VBox {
     setMouseTransparent(true);
   }
 
-  void show(Paint paint, double high, EarSurface surface) {
+  /** No colours to explain. */
+  void nothing() {
+    setVisible(false);
+  }
+
+  /**
+   * The scale of a field from nothing upwards.
+   *
+   * @param words what the numbers are
+   * @param unit their unit
+   * @param high number at the upper end
+   */
+  void scale(String words, String unit, double high) {
     getChildren().clear();
-    setVisible(paint != Paint.SKIN);
-    if (paint.isField()) {
-      scale(paint, high);
-    } else if (paint == Paint.REGIONS) {
-      regions(surface);
-    }
-  }
-
-  /** Says that a field is not known at the moment that is shown. */
-  void unknown(Paint paint) {
-    String words = paint.label() + " is known for the steps, not for later times";
-    getChildren().setAll(Texts.label(words, "legend-title"));
     setVisible(true);
-  }
-
-  private void scale(Paint paint, double high) {
     double em = Texts.em(look);
     ImageView bar = new ImageView(Palette.AMOUNT.picture());
     bar.setFitWidth(16 * em);
@@ -56,19 +53,19 @@ final class Legend extends VBox {
     }
     HBox middle = new HBox(bar);
     middle.setAlignment(Pos.CENTER);
-    getChildren()
-        .addAll(Texts.label(paint.label() + ", " + paint.unit(), "legend-title"), middle, numbers);
-    setAccessibleText(paint.label() + " from 0 to " + number(high) + " " + paint.unit());
+    getChildren().addAll(Texts.label(words + ", " + unit, "legend-title"), middle, numbers);
+    setAccessibleText(words + " from 0 to " + number(high) + " " + unit);
   }
 
+  /** As many digits as a quarter of a round number has: none is rounded. */
   private static String number(double v) {
-    return v == 0
-        ? "0"
-        : String.format(
-            Locale.ROOT, v < 0.1 ? "%.3f" : v < 1 ? "%.2f" : v < 10 ? "%.1f" : "%.0f", v);
+    return BigDecimal.valueOf(v).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 
-  private void regions(EarSurface surface) {
+  /** The regions by name. */
+  void regions(EarSurface surface) {
+    getChildren().clear();
+    setVisible(true);
     FlowPane flow = new FlowPane(8, 3);
     flow.setPrefWrapLength(26 * Texts.em(look));
     int i = 0;

@@ -8,11 +8,13 @@ public enum Paint {
   REGIONS("Regions", "", ""),
   /** Greatest strain on either face of the cartilage. */
   STRAIN("Strain", "strain", "%"),
+  /** What of the strain has relaxed or been grown into, and pulls no more. */
+  SETTLED("Settled strain", "settled_strain", "%"),
   /** Greatest stress on either face of the cartilage. */
   STRESS("Stress", "stress", "MPa"),
   /** Distance from the ear before. */
   DISPLACEMENT("Displacement", "displacement", "mm"),
-  /** Distance from the step before. */
+  /** Distance from the step before, or after the operation from its end. */
   STEP_CHANGE("Change in this step", "change_in_step", "mm");
 
   private final String label;
@@ -30,6 +32,19 @@ public enum Paint {
     return label;
   }
 
+  /**
+   * What the numbers are, for the legend.
+   *
+   * @param healed whether at a time after the operation
+   */
+  public String words(boolean healed) {
+    return switch (this) {
+      case STEP_CHANGE -> healed ? "Change since tied" : label;
+      case SETTLED -> "Settled strain (pulls no more)";
+      default -> label;
+    };
+  }
+
   /** Name of the field in a surface; empty if it is none. */
   public String field() {
     return field;
@@ -42,7 +57,7 @@ public enum Paint {
 
   /** What the field's numbers are multiplied by for the legend. */
   public double scale() {
-    return this == STRAIN ? 100 : 1;
+    return unit.equals("%") ? 100 : 1;
   }
 
   /** Whether it is a field with a legend of numbers. */
