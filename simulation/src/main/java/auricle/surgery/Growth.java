@@ -21,11 +21,6 @@ final class Growth implements RestFinder.Change {
   }
 
   @Override
-  public void lead(double from) {
-    energy.setLoadFactor(from);
-  }
-
-  @Override
   public void end() {
     // nothing but the load factor was changed
   }

@@ -1,7 +1,5 @@
 package auricle.surgery;
 
-import auricle.equilibrium.LoadPath;
-import auricle.equilibrium.LoadSteps;
 import auricle.equilibrium.StepMonitor;
 import auricle.equilibrium.TotalEnergy;
 import auricle.numerics.Linearisation;
@@ -16,8 +14,8 @@ import java.util.Optional;
 /**
  * Leads a body from rest to rest under a change of its energy: at once if that leads through stable
  * shapes, or after an unstable start to about where it was expected; else over a half, a quarter,
- * an eighth of the change; and where that does not help either, over the load steps of {@link
- * LoadSteps}, which know snaps.
+ * an eighth of the change; and where that does not help either, the shape that it stood in is lost:
+ * it snaps ({@link Snap}) to another, and is led on from there.
  */
 final class RestFinder {
   /** Iterations after which an attempt is given up for a shorter one. */
@@ -32,11 +30,11 @@ final class RestFinder {
   /** How often what is asked for at once is halved. */
   private static final int MOST_HALVINGS = 3;
 
-  /** Iterations of one change, all attempts together, after which it is given up. */
-  private static final int MOST = 250;
+  /** Attempts lost since the last snap after which the next one lost is taken for a snap. */
+  private static final int MOST_LOST = 6;
 
-  /** So many of them with the sheet crumpled. */
-  private static final int MOST_CRUMPLED = 12;
+  /** Iterations of one change, all attempts together, after which it is given up. */
+  private static final int MOST = 400;
 
   private final TotalEnergy energy;
   private final Crumpling crumpling;
@@ -52,9 +50,6 @@ final class RestFinder {
 
     /** Puts a share of it in force, 0 … 1. */
     void put(double share);
-
-    /** Puts a law in force that leads from a share of it at load factor 0 to all of it at 1. */
-    void lead(double from);
 
     /** Puts all of it in force, as it stays. */
     void end();
@@ -106,11 +101,7 @@ final class RestFinder {
   /** Makes a change and leads the body to rest; it ends in force even on failure. */
   Settled find(Change change, Solving solving) {
     Counting counting = new Counting(solving.monitor());
-    Led led = lead(change, MOST_HALVINGS, solving, counting);
-    Settled settled = led.settled();
-    if (led.done() < 1 && !counting.ended()) {
-      settled = gradually(change, led.done(), solving, counting).after(settled);
-    }
+    Settled settled = lead(change, solving, counting);
     change.end();
     return counting.judge(settled);
   }
@@ -121,7 +112,22 @@ final class RestFinder {
    */
   Settled findAtOnce(Change change, Solving solving) {
     Counting counting = new Counting(solving.monitor());
-    return counting.judge(lead(change, 0, solving, counting).settled());
+    Settled settled = Settled.untouched();
+    for (double done = 0; done < 1 && settled.converged() && !counting.ended(); ) {
+      double next = Stride.next(done, within(change, done));
+      settled = attempt(change, done, next, solving, counting).after(settled);
+      done = next;
+    }
+    return counting.judge(settled);
+  }
+
+  /**
+   * Makes a change at once, wherever that leads the body; not in force if that is nowhere. Events
+   * say how far it went.
+   */
+  Settled snap(Change change, Solving solving) {
+    Counting counting = new Counting(solving.monitor());
+    return counting.judge(snap(change, 0, 1, solving, counting));
   }
 
   /** Whether the sheet is crumpled where it is. */
@@ -129,25 +135,41 @@ final class RestFinder {
     return crumpling.crumpled(energy.unknowns());
   }
 
-  /**
-   * How far attempts led.
-   *
-   * @param done share of the change that is in force
-   * @param settled after the last attempt
-   */
-  private record Led(double done, Settled settled) {}
-
-  private Led lead(Change change, int mostHalvings, Solving solving, Counting counting) {
+  private Settled lead(Change change, Solving solving, Counting counting) {
     Settled settled = Settled.untouched();
     double done = 0;
     int halvings = 0;
-    while (done < 1 && halvings <= mostHalvings && !counting.ended()) {
+    int lost = 0;
+    while (done < 1 && !counting.ended()) {
       double next = Stride.next(done, within(change, done) / (1 << halvings));
       settled = attempt(change, done, next, solving, counting).after(settled);
+      lost += settled.converged() ? 0 : 1;
+      if (!settled.converged() && (halvings == MOST_HALVINGS || lost > MOST_LOST)) {
+        settled = snap(change, done, next, solving, counting).after(settled);
+        lost = 0;
+        if (!settled.converged()) {
+          return settled;
+        }
+      }
       halvings = settled.converged() ? Math.max(0, halvings - 1) : halvings + 1;
       done = settled.converged() ? next : done;
     }
-    return new Led(done, settled);
+    return settled;
+  }
+
+  private Settled snap(Change change, double from, double to, Solving solving, Counting counting) {
+    double[] saved = energy.save();
+    int before = counting.count();
+    change.put(to);
+    Snap snap = new Snap(energy, minimiser);
+    NewtonSettings newton = solving.settings().newton().withIterations(QUICK);
+    NewtonResult result = snap.go(newton, n -> counting.proceed(energy.loadFactor(), n));
+    factored = result.converged();
+    if (!factored) {
+      energy.restore(saved);
+      change.put(from);
+    }
+    return Settled.of(result, counting.count() - before, snap.words(to));
   }
 
   /** Share of a change that may be made at once from where it is. */
@@ -184,19 +206,10 @@ final class RestFinder {
     return n.negativePivots() == 0 || n.iteration() < (n.accepted() ? DESCENT : OVERSHOOT);
   }
 
-  private Settled gradually(Change change, double from, Solving solving, Counting counting) {
-    change.lead(from);
-    int before = counting.count();
-    LoadPath path = new LoadSteps(energy, minimiser, solving.settings(), counting).run(1);
-    factored = path.outcome() == Outcome.CONVERGED;
-    return Settled.of(path, counting.count() - before);
-  }
-
   /** Counts the iterations of all attempts, and ends them when there are too many. */
   private final class Counting implements StepMonitor {
     private final StepMonitor monitor;
     private int count;
-    private int crumpled;
     private boolean cancelled;
 
     Counting(StepMonitor monitor) {
@@ -208,13 +221,12 @@ final class RestFinder {
     }
 
     boolean ended() {
-      return cancelled || count >= MOST || crumpled >= MOST_CRUMPLED;
+      return cancelled || count >= MOST;
     }
 
     @Override
     public boolean proceed(double loadFactor, NewtonIteration iteration) {
       count++;
-      crumpled += crumpling.crumpled(energy.unknowns()) ? 1 : 0;
       cancelled |= !monitor.proceed(loadFactor, iteration);
       return !ended();
     }
@@ -225,9 +237,7 @@ final class RestFinder {
         return settled;
       }
       String why =
-          crumpled >= MOST_CRUMPLED
-              ? "given up after %d iterations: the sheet crumples, in folds sharper than the mesh can follow; less has to be asked of it"
-              : "given up after %d iterations, far from rest: too much is asked of it, or it leads from snap to snap";
+          "given up after %d iterations, far from rest: too much is asked of it, or it leads from snap to snap";
       return settled.ended(Outcome.STALLED, why.formatted(count));
     }
   }

@@ -1,7 +1,5 @@
 package auricle.surgery;
 
-import auricle.equilibrium.LoadPath;
-import auricle.equilibrium.PathEvent;
 import auricle.numerics.NewtonResult;
 import auricle.numerics.Outcome;
 import java.util.List;
@@ -57,15 +55,18 @@ public record Settled(
     return new Settled(other, otherWords, iterations, residual_n, tolerance_n, events);
   }
 
-  static Settled of(LoadPath path, int iterations) {
-    NewtonResult last = path.states().isEmpty() ? null : path.last().solution();
+  /**
+   * @param iterations of all that led there
+   * @param events on the way, if it led to rest
+   */
+  static Settled of(NewtonResult r, int iterations, List<String> events) {
     return new Settled(
-        path.outcome(),
-        path.reason(),
+        r.outcome(),
+        r.reason(),
         iterations,
-        last == null ? Double.NaN : last.residual(),
-        last == null ? Double.NaN : last.tolerance(),
-        path.events().stream().map(PathEvent::words).toList());
+        r.residual(),
+        r.tolerance(),
+        r.converged() ? events : List.of());
   }
 
   /** The same with the iterations and events of what went before. */

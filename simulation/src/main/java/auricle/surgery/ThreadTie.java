@@ -58,16 +58,6 @@ final class ThreadTie implements RestFinder.Change {
   }
 
   @Override
-  public void lead(double share) {
-    if (pulled) {
-      thread.thread().pull(at(share), to);
-    } else {
-      thread.thread().tighten(at(share), to);
-    }
-    energy.setLoadFactor(0);
-  }
-
-  @Override
   public void end() {
     energy.setLoadFactor(1);
     if (!pulled) {
