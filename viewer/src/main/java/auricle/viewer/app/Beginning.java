@@ -5,16 +5,21 @@ import auricle.viewer.task.Rehearser;
 import auricle.viewer.task.SimulationRehearser;
 import auricle.viewer.viewmodel.Desk;
 import auricle.viewer.viewmodel.Solving;
+import java.util.Queue;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CountDownLatch;
 import javafx.application.Platform;
 
 /**
  * Reads what is shown first and begins to work it out while the toolkit starts: with two processors
- * the ear is there sooner.
+ * the ear is there sooner. The ear comes with the first frame if it is ready, and its plan is
+ * worked out when it has been drawn.
  */
 final class Beginning {
-  private final CountDownLatch toolkit = new CountDownLatch(1);
+  private final CountDownLatch drawn = new CountDownLatch(1);
+  private final Queue<Runnable> changes = new ConcurrentLinkedQueue<>();
+  private volatile boolean opened;
   private final CompletableFuture<Parts> parts = new CompletableFuture<>();
 
   /**
@@ -49,26 +54,36 @@ final class Beginning {
     try {
       ScenarioReader reader = ScenarioReader.shipped();
       Desk desk = new Desk(WorkedScenarios.first(reader));
-      parts.complete(new Parts(reader, desk, new Solving(desk, rehearser, this::onScreen)));
+      Rehearser picture = new PictureFirst(rehearser, drawn);
+      parts.complete(new Parts(reader, desk, new Solving(desk, picture, this::onScreen)));
     } catch (RuntimeException e) {
       parts.completeExceptionally(e);
     }
   }
 
-  /** Runs on the screen's thread, once there is one. */
+  /** Kept until there is a screen; then made on its thread, in the order in which they came. */
   private void onScreen(Runnable change) {
-    try {
-      toolkit.await();
-      Platform.runLater(change);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
+    changes.add(change);
+    if (opened) {
+      Platform.runLater(this::catchUp);
     }
   }
 
-  /** The parts, waited for; to be called on the screen's thread. */
+  /** Makes the changes that have come so far; on the screen's thread. */
+  void catchUp() {
+    opened = true;
+    for (Runnable next = changes.poll(); next != null; next = changes.poll()) {
+      next.run();
+    }
+  }
+
+  /** Says that the ear has been drawn: its plan may be worked out. */
+  void drawn() {
+    drawn.countDown();
+  }
+
+  /** The parts, waited for. */
   Parts parts() {
-    Parts made = parts.join();
-    toolkit.countDown();
-    return made;
+    return parts.join();
   }
 }

@@ -6,6 +6,7 @@ import auricle.viewer.store.Settings;
 import auricle.viewer.task.Rehearser;
 import auricle.viewer.view.Exports;
 import auricle.viewer.view.FileDialogs;
+import auricle.viewer.view.Later;
 import auricle.viewer.view.Menus;
 import auricle.viewer.view.Workbench;
 import auricle.viewer.viewmodel.Desk;
@@ -25,6 +26,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
+import javafx.beans.InvalidationListener;
+import javafx.beans.Observable;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
@@ -37,6 +40,7 @@ public final class Window implements AutoCloseable {
   private static final double KEEP_AFTER_S = 0.25;
 
   private final Stage stage;
+  private final Beginning begun;
   private final Models models;
   private final Files files;
   private final Workbench bench;
@@ -54,6 +58,7 @@ public final class Window implements AutoCloseable {
    */
   Window(Stage stage, Path folder, Beginning begun, Supplier<Rehearser> others) {
     this.stage = stage;
+    this.begun = begun;
     this.settings = new Settings(folder);
     Beginning.Parts parts = begun.parts();
     Desk desk = parts.desk();
@@ -103,6 +108,8 @@ public final class Window implements AutoCloseable {
 
   /** Shows the window; opens a file, or what an earlier run left unsaved. */
   public void open(Optional<Path> file) {
+    tellWhenDrawn();
+    begun.catchUp();
     stage.show();
     file.ifPresent(files::open);
     files.left().ifPresent(files::recover);
@@ -110,6 +117,21 @@ public final class Window implements AutoCloseable {
       bench.welcome();
     }
     bench.ear3d().requestFocus();
+  }
+
+  private void tellWhenDrawn() {
+    Later drawn = new Later(begun::drawn);
+    models
+        .showing()
+        .moment()
+        .addListener(
+            new InvalidationListener() {
+              @Override
+              public void invalidated(Observable moment) {
+                moment.removeListener(this);
+                drawn.ask();
+              }
+            });
   }
 
   private static void accept(DragEvent e) {

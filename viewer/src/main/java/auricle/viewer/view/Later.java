@@ -6,7 +6,7 @@ import javafx.animation.AnimationTimer;
  * Does something some frames from now, once however often it was asked for meanwhile: what is drawn
  * beside the ear lets the ear go first.
  */
-final class Later extends AnimationTimer {
+public final class Later extends AnimationTimer {
   /** The frame of the change itself, and that it is on the screen before more is drawn. */
   private static final int FRAMES = 3;
 
@@ -14,12 +14,13 @@ final class Later extends AnimationTimer {
   private int frames;
   private boolean waiting;
 
-  Later(Runnable task) {
+  /** Waits to do something. */
+  public Later(Runnable task) {
     this.task = task;
   }
 
   /** Asks for it; a wait that has begun goes on. */
-  void ask() {
+  public void ask() {
     if (!waiting) {
       waiting = true;
       frames = 0;

@@ -8,7 +8,10 @@ import auricle.viewer.viewmodel.Lessons;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.Models;
 import auricle.viewer.viewmodel.Reactions;
+import auricle.viewer.viewmodel.Showing;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -59,11 +62,9 @@ public final class Workbench extends StackPane {
     EarSheet sheet = new EarSheet(models.desk(), models.solving());
     inputs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
     inputs.setId("inputs");
-    Tab plan = new Tab("Plan", new PlanPane(models.steps(), models.look()));
-    plan.setId("tab-plan");
-    inputs.getTabs().add(plan);
-    addTab(inputs, "Ear", new EarForm(sheet));
-    addTab(inputs, "Target", new TargetForm(sheet));
+    addTab(inputs, "Plan", () -> new PlanPane(models.steps(), models.look()));
+    addTab(inputs, "Ear", () -> scrolled(new EarForm(sheet)));
+    addTab(inputs, "Target", () -> scrolled(new TargetForm(sheet)));
     left.getChildren().add(inputs);
     VBox.setVgrow(inputs, javafx.scene.layout.Priority.ALWAYS);
     left.getStyleClass().add("left-pane");
@@ -85,21 +86,22 @@ public final class Workbench extends StackPane {
     tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
     tabs.getStyleClass().add("right-pane");
     tabs.setId("tabs");
-    addTab(
-        "Balance", new BalancePane(models.showing(), models.steps(), models.look(), this::light));
-    addTab("Section", section);
-    addTab("Both ears", new HeadPane(models.showing(), models.other(), models.look()));
-    addTab("Course", new CoursePane(models.showing(), models.solving(), models.look()));
+    Showing showing = models.showing();
+    Look look = models.look();
+    addTab("Balance", () -> new BalancePane(showing, models.steps(), look, this::light));
+    addTab("Section", () -> section);
+    addTab("Both ears", () -> new HeadPane(showing, models.other(), look));
+    addTab("Course", () -> new CoursePane(showing, models.solving(), look));
   }
 
   /** Adds what each dose does. */
   public void addReactions(Reactions reactions) {
-    addTab("Reactions", new ReactionPane(reactions, models.steps(), models.look()));
+    addTab("Reactions", () -> new ReactionPane(reactions, models.steps(), models.look()));
   }
 
   /** Adds lessons. */
   public void addLessons(Lessons lessons) {
-    addTab("Lessons", new LessonPane(lessons, models.look()));
+    addTab("Lessons", () -> new LessonPane(lessons, models.look()));
   }
 
   /** Adds the bar that tells what went wrong with a file. */
@@ -107,32 +109,36 @@ public final class Workbench extends StackPane {
     top.getChildren().add(new MessageBar(files));
   }
 
-  private void addTab(String title, Node pane) {
-    addTab(tabs, title, pane);
+  private void addTab(String title, Supplier<Node> pane) {
+    addTab(tabs, title, () -> scrolled(pane.get()));
   }
 
-  /**
-   * Adds a pane that is drawn while its tab is open. It comes into the window when the tab is
-   * opened first: the first ear need not wait until the controls of all tabs are styled and laid
-   * out.
-   */
-  private static void addTab(TabPane to, String title, Node pane) {
+  private static ScrollPane scrolled(Node pane) {
     ScrollPane scroll = new ScrollPane(pane);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    return scroll;
+  }
+
+  /**
+   * Adds a pane that is drawn while its tab is open. It is made and comes into the window when the
+   * tab is opened first: the first ear need not wait until the controls of all tabs are made,
+   * styled and laid out.
+   */
+  private static void addTab(TabPane to, String title, Supplier<Node> pane) {
     Tab tab = new Tab(title);
     tab.setId("tab-" + title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-'));
-    tab.selectedProperty()
-        .addListener(
-            (o, was, now) -> {
-              if (now) {
-                tab.setContent(scroll);
-              }
-              if (pane instanceof SidePane side) {
-                side.seen(now);
-              }
-            });
+    tab.selectedProperty().addListener((o, was, now) -> opened(tab, now, pane));
     to.getTabs().add(tab);
+  }
+
+  private static void opened(Tab tab, boolean now, Supplier<Node> pane) {
+    if (now && tab.getContent() == null) {
+      tab.setContent(pane.get());
+    }
+    if (tab.getContent() instanceof ScrollPane s && s.getContent() instanceof SidePane side) {
+      side.seen(now);
+    }
   }
 
   /** Shows the pane at the right that has a title. */
@@ -319,7 +325,7 @@ public final class Workbench extends StackPane {
   }
 
   /** The ball of a bite that can be dragged, by the dose that holds its level. */
-  public java.util.Optional<Node> ball(String levelKey) {
+  public Optional<Node> ball(String levelKey) {
     return ear.marks().ball(levelKey);
   }
 
