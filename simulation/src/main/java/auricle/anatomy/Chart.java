@@ -12,7 +12,7 @@ import java.util.function.IntToDoubleFunction;
  * Surface coordinates and landmark curves in the rest shape.
  *
  * <p>Around: 0 at the root of the helix, over the top and back, 1 at the end of the lobule; beyond
- * 1, up to {@link #frontEnd()}, the front with the border of the lobule, notch, tragus and the
+ * 1, up to {@link PlanForm#PERIOD}, the front with the border of the lobule, notch, tragus and the
  * anterior notch. Across: 0 at the middle of the floor, {@link #FOOT} at the foot of the bowl's
  * wall, {@link #FOLD} on the fold line, {@link #SCAPHA_END} where the helix begins, 1 at the free
  * edge. The fold line is the crest of the antihelix, continued upwards by the superior crus and
@@ -58,11 +58,6 @@ public final class Chart {
     this.mesh = mesh;
     this.heights = new Late<>(() -> new Heights(surface));
     this.lengths = new Late<>(() -> new VertexLengths(surface, map.vertices()));
-  }
-
-  /** Around where the front closes on the root of the helix: the same line as 0. */
-  public double frontEnd() {
-    return PlanForm.PERIOD;
   }
 
   /** Around of a vertex. */
@@ -241,11 +236,6 @@ public final class Chart {
     EarProfile p = section.profile();
     boolean none = p.edgeEnd() <= p.edgeStart();
     return none ? FOLD : section.acrossAt((p.edgeStart() + p.edgeEnd()) / 2);
-  }
-
-  /** The foot of the bowl's wall, where the floor ends. */
-  public Curve bowlFoot() {
-    return curve("bowl foot", 0, PlanForm.PERIOD, a -> FOOT);
   }
 
   private Curve curve(String name, double from, double to, DoubleUnaryOperator across) {

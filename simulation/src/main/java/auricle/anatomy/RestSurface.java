@@ -26,7 +26,7 @@ public final class RestSurface {
     private final PlanStation station;
 
     /**
-     * @param around 0 … {@link Chart#frontEnd()}
+     * @param around 0 … {@link PlanForm#PERIOD}
      */
     public Place(double around) {
       station = PlanForm.shipped().at(around);

@@ -36,6 +36,8 @@ public enum CautionKind {
   EFFACED_SULCUS,
   /** The two ears differ. */
   SIDES_DIFFER,
+  /** Cartilage is strained near to where it tears. */
+  STRAIN_NEAR_TEARING,
   /** A press at the bedside was softer or firmer than any that was published. */
   UNUSUAL_PRESS;
 

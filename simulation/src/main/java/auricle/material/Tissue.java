@@ -188,16 +188,6 @@ public final class Tissue {
         values.get("contact.pressure_mpa"));
   }
 
-  /** Stress at which cartilage tears in tension, MPa. */
-  public double strength_mpa() {
-    return values.get("cartilage.strength_mpa");
-  }
-
-  /** Strain at which cartilage tears in tension. */
-  public double failureStrain() {
-    return values.get("cartilage.failure_strain");
-  }
-
   /** Force over displacement at the rim in vivo, N/mm: what a press at the bedside is held to. */
   public UsedRow rimStiffness() {
     return values.used(PressFit.HELD_TO);

@@ -14,8 +14,8 @@ import java.util.function.IntToDoubleFunction;
 
 /** Reads threads, extremes and shape off a body in its present state. */
 final class EarView {
-  private static final double UPPER_THIRD = 200 / 3.0;
-  private static final double LOWER_THIRD = 100 / 3.0;
+  /** Strain or stress, MPa, that is rounding. */
+  private static final double NOTHING = 1e-12;
 
   private final EarBody body;
   private final EarMeasurer measurer;
@@ -77,14 +77,10 @@ final class EarView {
     }
     double height = auricle.chart().heightPercent(at);
     String region = auricle.region(at).key();
-    return new Extreme(
-        most, at, region, height, centre(at), region.replace('_', ' ') + ", " + third(height));
-  }
-
-  private static String third(double heightPercent) {
-    return heightPercent > UPPER_THIRD
-        ? "upper third"
-        : heightPercent > LOWER_THIRD ? "middle third" : "lower third";
+    String words = region.replace('_', ' ') + ", " + Extreme.third(height).key() + " third";
+    return most < NOTHING
+        ? new Extreme(0, at, region, height, centre(at), "nowhere")
+        : new Extreme(most, at, region, height, centre(at), words);
   }
 
   private Position centre(int triangle) {

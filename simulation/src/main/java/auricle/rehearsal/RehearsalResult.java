@@ -77,14 +77,25 @@ public record RehearsalResult(
 
   /** What there is to say about it: faults before, balance against the target, cautions. */
   public Assessment assessment() {
+    return assessment(ear, after());
+  }
+
+  /**
+   * The same of another end of the plan, whose doses are turned.
+   *
+   * @param turned the ear with those doses
+   * @param end where it came to rest
+   */
+  public Assessment assessment(EarCase turned, StepResult end) {
     List<ThreadLoad> loads =
-        after().threads().stream()
+        end.threads().stream()
             .filter(ThreadState::suture)
             .map(t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
             .toList();
-    Assessment found = Assessor.assess(ear, before().measures(), after().measures(), loads);
+    Assessment found = Assessor.assess(turned, before().measures(), end.measures(), loads);
     List<Caution> cautions = new ArrayList<>(found.cautions());
-    PressCaution.of(ear, materialRows).ifPresent(cautions::add);
+    StrainCaution.of(end.extremes().strain(), materialRows).ifPresent(cautions::add);
+    PressCaution.of(turned, materialRows).ifPresent(cautions::add);
     return new Assessment(found.faults(), found.balance(), cautions);
   }
 

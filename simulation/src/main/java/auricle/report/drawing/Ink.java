@@ -41,15 +41,6 @@ public record Ink(int red, int green, int blue, double opacity) {
     return new Ink(red, green, blue, share);
   }
 
-  /** A tone of the same colour on paper: 0 white, 1 the colour itself. */
-  public Ink tint(double share) {
-    return new Ink(mix(red, share), mix(green, share), mix(blue, share), opacity);
-  }
-
-  private static int mix(int part, double share) {
-    return (int) Math.round(255 + share * (part - 255));
-  }
-
   /** The colour for a raster picture. */
   java.awt.Color awt() {
     return new java.awt.Color(red, green, blue, (int) Math.round(255 * opacity));

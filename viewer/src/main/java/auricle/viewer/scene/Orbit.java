@@ -23,11 +23,6 @@ public record Orbit(
     return new Orbit(view.around_deg(), view.up_deg(), HOME_MM, 0, 0);
   }
 
-  /** The same distance and shift seen from a clinical view. */
-  public Orbit turnedTo(ClinicalView view) {
-    return new Orbit(view.around_deg(), view.up_deg(), distance_mm, right_mm, down_mm);
-  }
-
   /** Turned by so many degrees. */
   public Orbit turned(double around, double up) {
     double a = Math.IEEEremainder(around_deg + around, 360);

@@ -2,13 +2,10 @@ package auricle.viewer.task;
 
 import auricle.anatomy.Level;
 import auricle.assessment.Assessment;
-import auricle.assessment.Assessor;
-import auricle.assessment.ThreadLoad;
 import auricle.diagnostics.Finding;
 import auricle.plan.EarCase;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.StepResult;
-import auricle.rehearsal.ThreadState;
 import auricle.viewer.task.Rehearsed.Reach;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -48,7 +45,7 @@ final class Results {
         List.of(),
         List.of(),
         List.of(),
-        cautions(ear, from.before(), end),
+        cautions(ear, from.assessment(ear, end)),
         last.basis());
   }
 
@@ -87,7 +84,7 @@ final class Results {
         List.of(),
         List.of(),
         List.of(),
-        cautions(result.ear(), result.before(), result.after()),
+        cautions(result.ear(), result.assessment()),
         basis(result));
   }
 
@@ -105,13 +102,7 @@ final class Results {
   }
 
   /** What the measured ear gives reason to say, and the plan by itself. */
-  private static List<Caution> cautions(EarCase ear, StepResult before, StepResult after) {
-    List<ThreadLoad> threads =
-        after.threads().stream()
-            .filter(ThreadState::suture)
-            .map(t -> new ThreadLoad(t.name(), t.tension_n(), t.knotPull_n(), t.tearThrough_n()))
-            .toList();
-    Assessment assessment = Assessor.assess(ear, before.measures(), after.measures(), threads);
+  private static List<Caution> cautions(EarCase ear, Assessment assessment) {
     List<Caution> cautions = new ArrayList<>();
     assessment.cautions().forEach(c -> cautions.add(caution(c)));
     cautions.addAll(said(ear));

@@ -192,9 +192,4 @@ final class EarPane extends StackPane {
     return m.line("rim").stream()
         .min(Comparator.comparingDouble(s -> Math.abs(heights.percent(s) - level.heightPercent())));
   }
-
-  /** Lights up nothing. */
-  void pointOutNothing() {
-    marks.pointOut(Optional.empty());
-  }
 }
