@@ -1,6 +1,7 @@
 package auricle.report;
 
 import auricle.assessment.Assessment;
+import auricle.assessment.Caution;
 import auricle.assessment.Fault;
 import auricle.assessment.SideDifference;
 import auricle.rehearsal.RehearsalResult;
@@ -11,6 +12,7 @@ import java.util.Locale;
 public final class RehearsalText {
   private final RehearsalReport report;
   private final StringBuilder text = new StringBuilder();
+  private final LimitNotes notes = new LimitNotes();
 
   private RehearsalText(RehearsalReport report) {
     this.report = report;
@@ -22,6 +24,7 @@ public final class RehearsalText {
     report.ears().forEach(text::ear);
     text.sides();
     text.expectations();
+    text.text.append(text.notes.text());
     text.text.append(UseNotice.TEXT).append('\n');
     return text.text.toString();
   }
@@ -51,14 +54,14 @@ public final class RehearsalText {
     text.append("At fault before\n");
     for (Fault fault : assessment.faults()) {
       text.append(
-          "  %s: %s (%s %s, limit %s; %s)%n"
+          "  %s: %s (%s %s, limit %s %s)%n"
               .formatted(
                   fault.level().key(),
                   fault.words(),
                   TextTable.number(fault.measured(), 1),
                   fault.figure().unit(),
                   TextTable.number(fault.limit().value(), 1),
-                  fault.limit().source()));
+                  notes.mark(fault.limit())));
     }
     text.append('\n');
   }
@@ -66,9 +69,14 @@ public final class RehearsalText {
   private void cautions(Assessment assessment) {
     if (!assessment.cautions().isEmpty()) {
       text.append("Cautions\n");
-      assessment.cautions().forEach(c -> text.append("  ! ").append(c.words()).append('\n'));
+      assessment.cautions().forEach(this::caution);
       text.append('\n');
     }
+  }
+
+  private void caution(Caution caution) {
+    String mark = notes.mark(caution.limit());
+    text.append("  ! ").append(caution.words()).append(' ').append(mark).append('\n');
   }
 
   private void failures(RehearsalResult ear) {

@@ -1,0 +1,45 @@
+package auricle.report;
+
+import auricle.assessment.Limit;
+import auricle.material.Confidence;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Notes on the limits that a text refers to: each has a number, and is told once, at the end. */
+final class LimitNotes {
+  private static final int WIDTH = 110;
+  private static final String INDENT = " ".repeat(6);
+
+  private final List<Limit> limits = new ArrayList<>();
+
+  /** What refers to the note on a limit, such as "[2]". */
+  String mark(Limit limit) {
+    if (!limits.contains(limit)) {
+      limits.add(limit);
+    }
+    return "[" + (limits.indexOf(limit) + 1) + "]";
+  }
+
+  /** The notes, a heading above them; nothing if none was referred to. */
+  String text() {
+    StringBuilder text = new StringBuilder(limits.isEmpty() ? "" : "Limits, and who says so\n");
+    limits.forEach(limit -> text.append(note(limit)));
+    return text.append(limits.isEmpty() ? "" : "\n").toString();
+  }
+
+  private String note(Limit limit) {
+    String amount = (MaterialWords.number(limit.value()) + " " + limit.unit()).strip() + ": ";
+    String sure = Confidence.of(limit.confidence()).map(c -> " (" + c.words() + ")").orElse("");
+    String words = (limit.value() == 0 ? "" : amount) + limit.source() + sure;
+    StringBuilder line = new StringBuilder("  %-3s".formatted(mark(limit)));
+    StringBuilder note = new StringBuilder();
+    for (String word : words.split(" ", -1)) {
+      if (line.length() + 1 + word.length() > WIDTH) {
+        note.append(line).append('\n');
+        line = new StringBuilder(INDENT.substring(1));
+      }
+      line.append(' ').append(word);
+    }
+    return note.append(line).append('\n').toString();
+  }
+}
