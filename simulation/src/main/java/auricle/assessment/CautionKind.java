@@ -16,6 +16,8 @@ public enum CautionKind {
   SHARP_FOLD,
   /** The fold or the rim has a kink. */
   BROKEN_LINE,
+  /** Somewhere the ear is folded more sharply than the mesh can follow. */
+  FOLDED_BEYOND_MESH,
   /** The edges of a full-thickness cut show from the front. */
   FULL_THICKNESS_CUT,
   /** A thread is near its knot-pull strength. */

@@ -77,7 +77,7 @@ final class EarView {
     }
     double height = auricle.chart().heightPercent(at);
     String region = auricle.region(at).key();
-    String words = region.replace('_', ' ') + ", " + Extreme.third(height).key() + " third";
+    String words = Extreme.place(auricle, at);
     return most < NOTHING
         ? new Extreme(0, at, region, height, centre(at), "nowhere")
         : new Extreme(most, at, region, height, centre(at), words);

@@ -1,5 +1,6 @@
 package auricle.rehearsal;
 
+import auricle.anatomy.Auricle;
 import auricle.anatomy.Level;
 
 /**
@@ -21,6 +22,12 @@ public record Extreme(
   /** The level of the third of the ear in which it is. */
   public Level level() {
     return third(heightPercent);
+  }
+
+  /** Where a triangle lies, in words such as "antihelix, upper third". */
+  static String place(Auricle auricle, int triangle) {
+    String region = auricle.region(triangle).key().replace('_', ' ');
+    return region + ", " + third(auricle.chart().heightPercent(triangle)).key() + " third";
   }
 
   /** The level of the third of the ear in which a height is, percent of the ear's height. */

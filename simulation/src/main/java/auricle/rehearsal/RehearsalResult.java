@@ -95,6 +95,7 @@ public record RehearsalResult(
     Assessment found = Assessor.assess(turned, before().measures(), end.measures(), loads);
     List<Caution> cautions = new ArrayList<>(found.cautions());
     StrainCaution.of(end.extremes().strain(), materialRows).ifPresent(cautions::add);
+    FoldCaution.of(end.shape(), auricle).ifPresent(cautions::add);
     PressCaution.of(turned, materialRows).ifPresent(cautions::add);
     return new Assessment(found.faults(), found.balance(), cautions);
   }
