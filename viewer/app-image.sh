@@ -13,7 +13,10 @@ modules=java.base,java.desktop,java.logging,java.management,java.naming,java.net
 "$java_home/bin/jlink" --module-path target/app-fx --add-modules "$modules" --strip-debug --no-man-pages --no-header-files --output target/app-java
 target/app-java/bin/java -Xshare:dump >/dev/null # classes of Java ready to map: a quicker start
 "$java_home/bin/jpackage" --type app-image --name auricle --input target/app-jars --main-jar "$jar" \
-  --main-class auricle.viewer.app.Launcher --runtime-image target/app-java --dest target/app
+  --main-class auricle.viewer.app.Launcher --runtime-image target/app-java --dest target/app \
+  --java-options -XX:+IgnoreUnrecognizedVMOptions \
+  --java-options -XX:Tier4InvocationThreshold=50000 --java-options -XX:Tier4MinInvocationThreshold=6000 \
+  --java-options -XX:Tier4CompileThreshold=100000 --java-options -XX:Tier4BackEdgeThreshold=400000
 
 # Starts the app for a while, to see which classes a start needs: on a screen of its own where there can be one.
 rehearse() { # rehearse JAVA-OPTION
