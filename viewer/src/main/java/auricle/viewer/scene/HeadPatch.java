@@ -92,7 +92,7 @@ enum HeadPatch {
   private static double root(double y, double z) {
     double rise = 1.7 + 5.2 * step((y + 2) / 19);
     double within = step((y + 15) / 10) * (1 - step((y - 15) / 28));
-    return rise * within * (1 - step((Math.abs(z + 6) - 15) / 17));
+    return rise * within * (1 - step((Math.abs(z + 6) - 9) / 34));
   }
 
   /** From 0 at 0 to 1 at 1, without a kink. */

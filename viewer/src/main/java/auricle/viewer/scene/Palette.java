@@ -20,7 +20,7 @@ public enum Palette {
   /** Kinds, told apart by hue and lightness. */
   KINDS(
       0x33406b, 0x7f6a9d, 0xc58fae, 0xe9c7b0, 0x8fb3a2, 0x4d8493, 0xd9b45f, 0xa8683f, 0x5d7d4a,
-      0xb9c77d, 0x6b5145, 0xcfd6df, 0x8d2f4d);
+      0xb9c77d, 0x6b5145, 0xcfd6df, 0x8d2f4d, 0xe0603a, 0x6fb7e0);
 
   /** Width of the picture that holds a palette. */
   public static final int WIDTH = 256;

@@ -16,6 +16,7 @@ import javax.imageio.stream.ImageOutputStream;
 /** Pictures in a run as an animated GIF that begins again for ever. */
 public final class GifFile {
   private static final String FORMAT = "javax_imageio_gif_image_1.0";
+  private static final String WHOLE = "javax_imageio_gif_stream_1.0";
 
   private GifFile() {}
 
@@ -29,12 +30,14 @@ public final class GifFile {
     if (frames.isEmpty()) {
       throw new IOException("there is no picture to write");
     }
+    GifColours colours = GifColours.of(frames);
     ImageWriter writer = ImageIO.getImageWritersByFormatName("gif").next();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
       writer.setOutput(out);
-      writer.prepareWriteSequence(null);
-      for (BufferedImage frame : frames) {
+      writer.prepareWriteSequence(palette(writer, colours.palette()));
+      for (BufferedImage picture : frames) {
+        BufferedImage frame = colours.drawn(picture);
         writer.writeToSequence(new IIOImage(frame, null, about(writer, frame, each_ms)), null);
       }
       writer.endWriteSequence();
@@ -44,13 +47,35 @@ public final class GifFile {
     AtomicFile.write(file, bytes.toByteArray());
   }
 
+  /** The colours of all pictures, once for the whole file. */
+  private static IIOMetadata palette(ImageWriter writer, int[] colours) throws IOException {
+    IIOMetadata about = writer.getDefaultStreamMetadata(writer.getDefaultWriteParam());
+    IIOMetadataNode root = (IIOMetadataNode) about.getAsTree(WHOLE);
+    IIOMetadataNode table = new IIOMetadataNode("GlobalColorTable");
+    table.setAttribute("sizeOfGlobalColorTable", Integer.toString(colours.length));
+    table.setAttribute("backgroundColorIndex", "0");
+    table.setAttribute("sortFlag", "FALSE");
+    for (int i = 0; i < colours.length; i++) {
+      IIOMetadataNode entry = new IIOMetadataNode("ColorTableEntry");
+      entry.setAttribute("index", Integer.toString(i));
+      entry.setAttribute("red", Integer.toString(colours[i] >> 16 & 255));
+      entry.setAttribute("green", Integer.toString(colours[i] >> 8 & 255));
+      entry.setAttribute("blue", Integer.toString(colours[i] & 255));
+      table.appendChild(entry);
+    }
+    root.appendChild(table);
+    about.setFromTree(WHOLE, root);
+    return about;
+  }
+
   /** What stands with a picture: its time, and that the run begins again. */
   private static IIOMetadata about(ImageWriter writer, BufferedImage frame, int each_ms)
       throws IOException {
     IIOMetadata about =
         writer.getDefaultImageMetadata(
-            ImageTypeSpecifier.createFromRenderedImage(frame), writer.getDefaultWriteParam());
+            new ImageTypeSpecifier(frame), writer.getDefaultWriteParam());
     IIOMetadataNode root = (IIOMetadataNode) about.getAsTree(FORMAT);
+    root.removeChild(child(root, "LocalColorTable"));
     IIOMetadataNode control = child(root, "GraphicControlExtension");
     control.setAttribute("disposalMethod", "none");
     control.setAttribute("userInputFlag", "FALSE");

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
 
 /**
  * Draws a run of pictures, one a frame of the screen so that the window stays alive: the ear on a
@@ -90,13 +91,26 @@ public final class Animation {
     }.start();
   }
 
+  /** Writes beside the screen's own work: a run of large pictures takes seconds. */
   private static void finish(
       List<BufferedImage> frames, Keeping keeping, Consumer<List<String>> done) {
+    Thread writing =
+        new Thread(
+            () -> {
+              List<String> told = kept(frames, keeping);
+              Platform.runLater(() -> done.accept(told));
+            },
+            "animation");
+    writing.setDaemon(true);
+    writing.start();
+  }
+
+  private static List<String> kept(List<BufferedImage> frames, Keeping keeping) {
     try {
       keeping.keep(frames);
-      done.accept(List.of());
+      return List.of();
     } catch (IOException e) {
-      done.accept(List.of("Cannot write the animation: " + e.getMessage() + "."));
+      return List.of("Cannot write the animation: " + e.getMessage() + ".");
     }
   }
 

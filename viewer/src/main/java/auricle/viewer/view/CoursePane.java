@@ -81,7 +81,7 @@ final class CoursePane extends SidePane {
     }
     int r = 1;
     for (ChangeTable.Row row : ChangeTable.rows(result)) {
-      Label name = Texts.label(row.label(), "balance-name");
+      Label name = Texts.paragraph(row.label(), "balance-name");
       if (!row.converged()) {
         name.getStyleClass().add("not-at-rest");
         name.setText(row.label() + " (not at rest)");

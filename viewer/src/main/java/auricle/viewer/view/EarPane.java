@@ -21,28 +21,37 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 
 /** The ear in three dimensions, drawn from what is being shown. */
 final class EarPane extends StackPane {
+  /** Where the picture is lower than this, in heights of text, words over it hide the ear. */
+  private static final double OVER_FROM_EM = 30;
+
   private final EarScene scene = new EarScene();
   private final EarMarks marks = new EarMarks(scene);
   private final Ribbon target = new Ribbon(Color.web("#1f9c85", 0.42));
-  private final Legend legend;
+  private final Legend legend = new Legend();
+  private final BorderPane body = new BorderPane();
   private final Showing showing;
   private final PlanSteps steps;
+  private final Look look;
   private boolean centred;
 
   EarPane(Showing showing, PlanSteps steps, Look look) {
     this.showing = showing;
     this.steps = steps;
-    this.legend = new Legend(look);
+    this.look = look;
     getStyleClass().add("ear-pane");
     setMinSize(200, 200);
-    getChildren().addAll(scene.picture(), legend);
-    setAlignment(legend, Pos.BOTTOM_LEFT);
+    body.setCenter(scene.picture());
+    body.setBottom(legend);
+    getChildren().add(body);
     scene.veils().getChildren().add(target.node());
     look.theme().addListener((o, was, now) -> scene.picture().setFill(Tones.backdrop(now)));
     scene.picture().setFill(Tones.backdrop(look.theme().get()));
@@ -59,6 +68,26 @@ final class EarPane extends StackPane {
       layer.addListener(o -> draw());
     }
     draw();
+  }
+
+  /** Lays what tells the state over the picture, or above it where it would hide the ear. */
+  void state(StateChip chip) {
+    setAlignment(chip, Pos.TOP_LEFT);
+    setMargin(chip, new Insets(10));
+    getChildren().add(chip);
+    heightProperty().addListener(o -> Platform.runLater(() -> lay(chip)));
+    look.textScale().addListener(o -> Platform.runLater(() -> lay(chip)));
+  }
+
+  private void lay(StateChip chip) {
+    boolean over = getHeight() > OVER_FROM_EM * Texts.em(look);
+    if (over && body.getTop() != null) {
+      body.setTop(null);
+      getChildren().add(chip);
+    } else if (!over && getHeight() > 0 && body.getTop() == null) {
+      getChildren().remove(chip);
+      body.setTop(chip);
+    }
   }
 
   /** The scene, for what moves the eye. */

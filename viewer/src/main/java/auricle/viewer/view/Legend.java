@@ -2,26 +2,29 @@ package auricle.viewer.view;
 
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Palette;
-import auricle.viewer.viewmodel.Look;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import javafx.geometry.Pos;
-import javafx.scene.image.ImageView;
+import javafx.geometry.Insets;
+import javafx.scene.layout.Background;
+import javafx.scene.layout.BackgroundFill;
+import javafx.scene.layout.BackgroundImage;
+import javafx.scene.layout.BackgroundRepeat;
+import javafx.scene.layout.BackgroundSize;
+import javafx.scene.layout.CornerRadii;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.scene.shape.Rectangle;
 
-/** Says what the colours of the ear mean. */
-final class Legend extends VBox {
-  private final Look look;
+/** Says what the colours of the ear mean, below the picture: over it, it would hide some of it. */
+final class Legend extends FlowPane {
+  private static final int PARTS = 4;
 
-  Legend(Look look) {
-    this.look = look;
+  Legend() {
+    setId("legend");
     getStyleClass().add("legend");
-    setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-    setMouseTransparent(true);
+    managedProperty().bind(visibleProperty());
+    nothing();
   }
 
   /** No colours to explain. */
@@ -37,24 +40,29 @@ final class Legend extends VBox {
    * @param high number at the upper end
    */
   void scale(String words, String unit, double high) {
-    getChildren().clear();
-    setVisible(true);
-    double em = Texts.em(look);
-    ImageView bar = new ImageView(Palette.AMOUNT.picture());
-    bar.setFitWidth(16 * em);
-    bar.setFitHeight(em);
+    Region bar = new Region();
+    bar.getStyleClass().add("legend-bar");
+    bar.setBackground(colours());
     HBox numbers = new HBox();
-    for (int i = 0; i <= 4; i++) {
-      var label = Texts.label(number(high * i / 4), "legend-number");
-      label.setMinWidth(4 * em);
-      label.setPrefWidth(4 * em);
-      label.setAlignment(Pos.CENTER);
-      numbers.getChildren().add(label);
+    for (int i = 0; i <= PARTS; i++) {
+      numbers.getChildren().add(Texts.label(number(high * i / PARTS), "legend-tick"));
     }
-    HBox middle = new HBox(bar);
-    middle.setAlignment(Pos.CENTER);
-    getChildren().addAll(Texts.label(words + ", " + unit, "legend-title"), middle, numbers);
+    VBox scale = new VBox(bar, numbers);
+    scale.getStyleClass().add("legend-scale");
+    getChildren().setAll(Texts.label(words + ", " + unit, "legend-title"), scale);
     setAccessibleText(words + " from 0 to " + number(high) + " " + unit);
+    setVisible(true);
+  }
+
+  private static Background colours() {
+    BackgroundSize whole = new BackgroundSize(1, 1, true, true, false, false);
+    return new Background(
+        new BackgroundImage(
+            Palette.AMOUNT.picture(),
+            BackgroundRepeat.NO_REPEAT,
+            BackgroundRepeat.NO_REPEAT,
+            null,
+            whole));
   }
 
   /** As many digits as a quarter of a round number has: none is rounded. */
@@ -65,17 +73,19 @@ final class Legend extends VBox {
   /** The regions by name. */
   void regions(EarSurface surface) {
     getChildren().clear();
-    setVisible(true);
-    FlowPane flow = new FlowPane(8, 3);
-    flow.setPrefWrapLength(26 * Texts.em(look));
     int i = 0;
     for (String name : RegionColours.names(surface)) {
-      Rectangle patch = new Rectangle(Texts.em(look), 0.8 * Texts.em(look));
-      patch.setFill(Palette.KINDS.colour(RegionColours.at(i++)));
-      HBox entry = new HBox(4, patch, Texts.label(name.replace('_', ' '), "legend-number"));
-      entry.setAlignment(Pos.CENTER_LEFT);
-      flow.getChildren().add(entry);
+      Region patch = new Region();
+      patch.getStyleClass().add("legend-patch");
+      patch.setBackground(
+          new Background(
+              new BackgroundFill(
+                  Palette.KINDS.colour(RegionColours.at(i++)), CornerRadii.EMPTY, Insets.EMPTY)));
+      HBox entry = new HBox(patch, Texts.label(name.replace('_', ' '), "legend-number"));
+      entry.getStyleClass().add("legend-entry");
+      getChildren().add(entry);
     }
-    getChildren().add(flow);
+    setAccessibleText("The regions of the ear by colour");
+    setVisible(true);
   }
 }

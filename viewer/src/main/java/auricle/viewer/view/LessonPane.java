@@ -8,12 +8,17 @@ import java.util.Map;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
-/** A lesson: pages of text, questions to answer before the ear shows what happens. */
-final class LessonPane extends VBox {
+/**
+ * A lesson: pages of text, questions to answer before the ear shows what happens. What turns the
+ * pages stays in sight below a text of any length and size.
+ */
+final class LessonPane extends BorderPane {
   private static final Map<String, String> TITLES =
       Map.of(
           "coupling", "Coupling: pull one third, all of them move",
@@ -22,8 +27,12 @@ final class LessonPane extends VBox {
           "lobule", "The lobule, unmasked and brought in");
   private static final double READING_S_PER_WORD = 0.35;
 
+  /** Width of the column in heights of the usual text, on the whole screen. */
+  private static final double PROJECTED_EMS = 30;
+
   private final Lessons lessons;
   private final Look look;
+  private final VBox body = new VBox();
   private Timeline clock = new Timeline();
   private boolean playing;
 
@@ -31,14 +40,34 @@ final class LessonPane extends VBox {
     this.lessons = lessons;
     this.look = look;
     setId("lesson");
-    getStyleClass().add("side-pane");
-    setSpacing(10);
+    body.getStyleClass().add("side-pane");
+    body.setSpacing(10);
+    ScrollPane scroll = new ScrollPane(body);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    setCenter(scroll);
+    widthProperty().addListener(o -> size());
+    look.fullScreen()
+        .addListener(
+            o -> {
+              size();
+              draw();
+            });
+    look.textScale().addListener(o -> size());
     lessons.at().addListener(o -> draw());
     draw();
   }
 
+  /** On the whole screen the type is as large as the column lets it be read from afar. */
+  private void size() {
+    double em = Texts.em(look);
+    double large = look.fullScreen().get() ? Math.max(em, getWidth() / PROJECTED_EMS) : em;
+    setStyle("-fx-font-size: " + Math.round(10 * large) / 10.0 + "px;");
+  }
+
   private void draw() {
-    getChildren().clear();
+    body.getChildren().clear();
+    setBottom(null);
     if (lessons.at().get().isEmpty()) {
       stop();
       choose();
@@ -48,7 +77,7 @@ final class LessonPane extends VBox {
   }
 
   private void choose() {
-    getChildren()
+    body.getChildren()
         .add(
             Texts.paragraph(
                 "Lessons show what each step does to the other thirds. A lesson opens its own scenario; save yours first.",
@@ -60,32 +89,32 @@ final class LessonPane extends VBox {
       button.setMaxWidth(Double.MAX_VALUE);
       button.setMinHeight(USE_PREF_SIZE);
       button.setOnAction(e -> lessons.begin(name));
-      getChildren().add(button);
+      body.getChildren().add(button);
     }
   }
 
   private void page(Lessons.At at) {
     Lesson.Page page = at.current();
-    getChildren().add(Texts.paragraph(at.lesson().title(), "lesson-title"));
-    getChildren()
+    body.getChildren().add(Texts.paragraph(at.lesson().title(), "lesson-title"));
+    body.getChildren()
         .add(Texts.label("Page " + (at.page() + 1) + " of " + at.lesson().pages().size(), "hint"));
     if (page.asks()) {
-      getChildren().add(Texts.paragraph(page.question(), "lesson-question"));
+      body.getChildren().add(Texts.paragraph(page.question(), "lesson-question"));
       for (int i = 0; i < page.choices().size(); i++) {
-        getChildren().add(choice(at, page, i));
+        body.getChildren().add(choice(at, page, i));
       }
     }
     if (!at.waits()) {
       if (page.asks()) {
-        getChildren()
+        body.getChildren()
             .add(
                 Texts.label(
                     at.answeredRightly() ? "Yes." : "No: " + page.choices().get(page.right()) + ".",
                     "lesson-question"));
       }
-      getChildren().add(Texts.paragraph(page.text(), "lesson-text"));
+      body.getChildren().add(Texts.paragraph(page.text(), "lesson-text"));
     }
-    getChildren().add(buttons(at));
+    setBottom(buttons(at));
     if (playing) {
       schedule(at);
     }
@@ -119,6 +148,7 @@ final class LessonPane extends VBox {
     end.setId("lesson-end");
     end.setOnAction(e -> lessons.end());
     FlowPane row = new FlowPane(6, 6, back, on, play, large, end);
+    row.getStyleClass().add("lesson-foot");
     row.getChildren().forEach(b -> ((Button) b).setMinWidth(USE_PREF_SIZE));
     return row;
   }
@@ -128,7 +158,7 @@ final class LessonPane extends VBox {
     if (!playing) {
       stop();
     }
-    getChildren().clear();
+    body.getChildren().clear();
     page(at);
   }
 

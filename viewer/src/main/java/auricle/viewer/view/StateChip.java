@@ -17,8 +17,6 @@ import javafx.util.Duration;
 
 /** Says what the picture is: of rest or not, of which moment, or older than the plan. */
 final class StateChip extends VBox {
-  private static final double WIDEST = 330;
-
   /** Work shorter than this is not worth a bar and a button that come and go. */
   private static final Duration LONG = Duration.millis(400);
 
@@ -41,7 +39,6 @@ final class StateChip extends VBox {
     stop.setOnAction(e -> solving.cancel());
     stop.setMinWidth(Region.USE_PREF_SIZE);
     state.setWrapText(true);
-    state.setMaxWidth(WIDEST);
     progress.setMinWidth(60);
     progress.getStyleClass().add("state-progress");
     HBox row = new HBox(8, state, progress, stop);
@@ -98,14 +95,8 @@ final class StateChip extends VBox {
   private void reasons(List<String> words) {
     if (!words.equals(said)) {
       said = words;
-      reasons.getChildren().setAll(words.stream().map(StateChip::reason).toList());
+      reasons.getChildren().setAll(words.stream().map(w -> Texts.paragraph(w, "finding")).toList());
     }
-  }
-
-  private static Label reason(String words) {
-    Label label = Texts.paragraph(words, "finding");
-    label.setMaxWidth(420);
-    return label;
   }
 
   private String words(Work work, boolean shownRests) {

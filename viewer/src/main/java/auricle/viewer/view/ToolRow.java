@@ -39,9 +39,9 @@ final class ToolRow extends FlowPane {
       b.getStyleClass().add("view-button");
       views.getChildren().add(b);
     }
-    getChildren().addAll(new HBox(4, undo, redo), views);
-    getChildren().add(colours(models.showing()));
-    getChildren().add(layers(models.showing()));
+    HBox back = new HBox(4, undo, redo);
+    back.setMinWidth(USE_PREF_SIZE);
+    getChildren().addAll(back, colours(models.showing()), layers(models.showing()), views);
   }
 
   private static Button button(String words, String tip, Runnable action) {

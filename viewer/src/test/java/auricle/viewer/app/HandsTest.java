@@ -5,10 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.viewer.scene.ClinicalView;
 import auricle.viewer.scene.Orbit;
-import auricle.viewer.viewmodel.StandInRehearser;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.event.Event;
@@ -18,46 +14,24 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.input.ZoomEvent;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** The ear is turned, shifted and brought nearer by mouse, trackpad and keys. */
-@ExtendWith({NeedsDisplay.class, ApplicationExtension.class})
 @SuppressWarnings("NullAway.Init") // the window opens when the toolkit has started
-class HandsTest {
+class HandsTest extends OpenWindow {
   private static final double SAME = 1e-9;
 
-  private Window window;
   private Orbit from;
 
-  @Start
-  void start(Stage stage) throws IOException {
-    window =
-        new Window(
-            stage,
-            Files.createTempDirectory("auricle-hands"),
-            new Beginning(new StandInRehearser()),
-            StandInRehearser::new);
-    window.open(Optional.empty());
+  @Override
+  void opened() {
     window.bench().closeWelcome();
-    stage.setWidth(1280);
-    stage.setHeight(800);
     from = window.bench().orbit();
-  }
-
-  @AfterEach
-  void close() {
-    WaitForAsyncUtils.waitForFxEvents();
-    window.close();
   }
 
   private Orbit now() {
@@ -160,7 +134,7 @@ class HandsTest {
   }
 
   private Node target() {
-    return ((javafx.scene.Parent) picture()).getChildrenUnmodifiable().get(0);
+    return window.bench().picture();
   }
 
   @Test

@@ -3,13 +3,9 @@ package auricle.viewer.app;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import auricle.viewer.viewmodel.StandInRehearser;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import javafx.event.Event;
 import javafx.scene.Node;
@@ -23,43 +19,19 @@ import javafx.scene.control.TabPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Whatever can be worked is reached by the tabulator, in a ring, and has a name to be read out. */
-@ExtendWith({NeedsDisplay.class, ApplicationExtension.class})
-@SuppressWarnings("NullAway.Init") // the window opens when the toolkit has started
-class ReachTest {
+class ReachTest extends OpenWindow {
   private static final int MOST_STOPS = 150;
 
-  private Window window;
-
-  @Start
-  void start(Stage stage) throws IOException {
-    window =
-        new Window(
-            stage,
-            Files.createTempDirectory("auricle-reach"),
-            new Beginning(new StandInRehearser()),
-            StandInRehearser::new);
-    window.open(Optional.empty());
+  @Override
+  void opened() {
     window.bench().closeWelcome();
-    stage.setWidth(1280);
-    stage.setHeight(800);
-  }
-
-  @AfterEach
-  void close() {
-    WaitForAsyncUtils.waitForFxEvents();
-    window.close();
   }
 
   @ParameterizedTest
