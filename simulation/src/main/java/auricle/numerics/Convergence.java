@@ -23,6 +23,12 @@ final class Convergence {
   /** With an old factor the next step is not a square of this one: this share of it is asked. */
   private static final double ROUGH = 1e-3;
 
+  /**
+   * A place on the way where curvature is negative is a saddle only where forces balance to this
+   * share of what is asked there: elsewhere they show the way down, and the weakest mode does not.
+   */
+  private static final double BALANCED = 1e-3;
+
   private final Linearisation point;
   private final NewtonSettings settings;
   private final double[] step;
@@ -64,6 +70,11 @@ final class Convergence {
       return Verdict.GO_ON;
     }
     if (!point.function().exact() && !settings.passing()) {
+      return Verdict.GO_ON;
+    }
+    if (settings.passing()
+        && point.negativePivots() != 0
+        && point.residual() > BALANCED * tolerance) {
       return Verdict.GO_ON;
     }
     Verdict verdict = curvature();

@@ -43,6 +43,7 @@ public final class RehearsalText {
     faults(assessment);
     text.append(RehearsalTable.write(ear));
     cautions(assessment);
+    text.append(EventText.write(ear));
     ear.timeline().map(CourseText::write).ifPresent(text::append);
   }
 

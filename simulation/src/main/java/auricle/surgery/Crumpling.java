@@ -7,9 +7,13 @@ import auricle.mesh.Topology;
  * Whether a sheet is crumpled: folded along single edges of its mesh, more sharply than the mesh
  * can follow. Curvature is measured by sines of tilts, which saturate: an edge along which the
  * surface turns by more than some 70 deg is on its way to fold like no shell would (THEORY.md,
- * section 14), and where many do, no state of rest can be trusted or is found.
+ * section 14), and where many do, a state of rest is one of the mesh rather than of the ear there.
  */
 final class Crumpling {
+  /** What a state of rest in which the sheet is crumpled comes with. */
+  static final String WORDS =
+      "the sheet is crumpled, folded more sharply than this mesh can follow: figures from near there are doubtful, less should be asked of it";
+
   /** A turn along one edge that is no bend any more, rad. */
   private static final double SHARP = 1.2;
 

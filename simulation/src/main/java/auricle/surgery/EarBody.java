@@ -120,7 +120,8 @@ public final class EarBody {
    * @param operation one of those that the body was made for, not made yet
    */
   public Settled apply(Operation operation, Solving solving) {
-    return of(operation).make(shell, solving);
+    Settled settled = of(operation).make(shell, solving);
+    return settled.converged() && shell.crumpled() ? settled.noting(Crumpling.WORDS) : settled;
   }
 
   private Change of(Operation operation) {

@@ -1,5 +1,6 @@
 package auricle.surgery;
 
+import auricle.material.ThreadRow;
 import auricle.plan.Tie;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +50,12 @@ final class LoopTie implements Change {
     return thread
         .givesWay(tension)
         .map(why -> letGo(body, why))
-        .orElseGet(() -> body.pull(thread, tension, solving));
+        .orElseGet(() -> body.pull(thread, tension, this::shut, solving));
+  }
+
+  /** Length of thread in a loop whose bites are as near each other as the thread is thick. */
+  private double shut(double[] u) {
+    return length.of(thread.row().map(ThreadRow::diameter_mm).orElse(0.0), u);
   }
 
   /** The thread stays in the tissue, loose. */

@@ -55,6 +55,18 @@ public record Settled(
     return new Settled(other, otherWords, iterations, residual_n, tolerance_n, events);
   }
 
+  /** The same with other events. */
+  Settled telling(List<String> otherEvents) {
+    return new Settled(outcome, words, iterations, residual_n, tolerance_n, otherEvents);
+  }
+
+  /** The same with one more event, said in words too. */
+  Settled noting(String event) {
+    List<String> all =
+        java.util.stream.Stream.concat(events.stream(), java.util.stream.Stream.of(event)).toList();
+    return new Settled(outcome, words + "; " + event, iterations, residual_n, tolerance_n, all);
+  }
+
   /**
    * @param iterations of all that led there
    * @param events on the way, if it led to rest

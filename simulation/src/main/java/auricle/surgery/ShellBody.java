@@ -9,11 +9,11 @@ import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
-import auricle.numerics.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A sheet of tissue that is operated on: rest shape and sections that change, threads that are tied
@@ -250,39 +250,18 @@ public final class ShellBody {
       }
     }
     double from = thread.restLength_mm().map(rest -> Math.min(rest, length)).orElse(length);
-    double to = restLength_mm;
-    return finder.find(new ThreadTie(energy, this::tightening, thread, false, from, to), solving);
+    return finder.find(ThreadTie.toLength(energy, finder, thread, from, restLength_mm), solving);
   }
 
-  /** Pulls a thread to a tension, N, leads the sheet to rest and knots the thread there. */
-  Settled pull(BodyThread thread, double tension_n, Solving solving) {
+  /**
+   * Pulls a thread to a tension, N, leads the sheet to rest and knots the thread there.
+   *
+   * @param shut length of thread, mm, at which its bites meet, by the unknowns
+   */
+  Settled pull(
+      BodyThread thread, double tension_n, ToDoubleFunction<double[]> shut, Solving solving) {
     finishGrowing();
-    RestState start = save();
-    double from = thread.thread().tension(unknowns());
-    ThreadTie pull = new ThreadTie(energy, this::tightening, thread, true, from, tension_n);
-    Settled settled = finder.findAtOnce(pull, solving);
-    thread.thread().knot(unknowns());
-    finder.forget();
-    if (settled.converged() || settled.outcome() == Outcome.CANCELLED) {
-      return settled;
-    }
-    Settled drawn =
-        new Drawing(energy, finder, this::tightening, thread, tension_n, solving)
-            .settle()
-            .after(settled);
-    boolean over = drawn.converged() || drawn.outcome() == Outcome.CANCELLED || finder.crumpled();
-    return over ? drawn : raised(pull, thread, start, drawn, solving);
-  }
-
-  /** Raises a pull bit by bit from the start, where drawing in has not led to it. */
-  private Settled raised(
-      ThreadTie pull, BodyThread thread, RestState start, Settled drawn, Solving solving) {
-    restore(start);
-    Settled raised = finder.find(pull, solving).after(drawn);
-    thread.thread().knot(unknowns());
-    finder.forget();
-    boolean over = raised.converged() || raised.outcome() == Outcome.CANCELLED;
-    return over ? raised : raised.ended(raised.outcome(), drawn.words());
+    return new Pulling(energy, finder, thread, solving).to(tension_n, shut);
   }
 
   /**
@@ -298,10 +277,15 @@ public final class ShellBody {
       if (Math.abs(now - tension_n) <= ADJUSTED * tension_n) {
         return Optional.of(settled);
       }
-      double length = tightening(thread).lengthFor(tension_n);
+      double length = new Tightening(energy, finder.point(), thread).lengthFor(tension_n);
       settled = tie(thread, length, solving).after(settled);
     }
     return Optional.empty();
+  }
+
+  /** Whether it is folded more sharply than its mesh can follow. */
+  boolean crumpled() {
+    return finder.crumpled();
   }
 
   /** Puts what was changed in force, and lets the rest shape stay where it has been led. */
@@ -309,10 +293,6 @@ public final class ShellBody {
     if (changed || growing) {
       renew();
     }
-  }
-
-  private Tightening tightening(BodyThread thread) {
-    return new Tightening(energy, finder.point(), thread);
   }
 
   private void renew() {

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plans of all kinds at random, on ears of all shapes: most come to rest, none throws. */
 @Tag("slow")
@@ -51,6 +53,29 @@ class RandomPlansTest {
   void aThreadIsNeverDrawnInToNothing() throws BadInputException {
     RehearsalResult result = RandomCase.of(141, RehearsalWatcher.SILENT).run();
     assertTrue(result.steps().stream().noneMatch(s -> s.outcome().words().isBlank()));
+  }
+
+  /**
+   * Ties at a tension under which the ear gives way on the way there: the thread is drawn in over
+   * snaps and folds until it pulls as it should.
+   */
+  @ParameterizedTest
+  @ValueSource(longs = {112, 118, 290})
+  void aThreadIsDrawnInOverSnapsToItsTension(long seed) throws BadInputException {
+    RehearsalResult result = RandomCase.of(seed, RehearsalWatcher.SILENT).run();
+    assertTrue(result.steps().stream().allMatch(s -> s.outcome().converged()), "seed " + seed);
+  }
+
+  /** The tail of the cauda is drawn onto the bowl long before the thread pulls at 0.98 N. */
+  @Test
+  void aLoopWhoseBitesMeetIsKnottedShutAndSaysSo() throws BadInputException {
+    StepResult tied = RandomCase.of(151, RehearsalWatcher.SILENT).run().steps().get(1);
+    assertTrue(tied.outcome().converged(), tied.outcome().words());
+    assertTrue(tied.outcome().words().contains("its bites meet"), tied.outcome().words());
+    ThreadState thread = tied.threads().get(0);
+    assertTrue(thread.length_mm() < 0.5, "length of the loop: " + thread.length_mm());
+    assertTrue(thread.tension_n() < 0.4, "tension: " + thread.tension_n());
+    assertTrue(thread.tension_n() > 0.1, "tension: " + thread.tension_n());
   }
 
   @Test
