@@ -120,8 +120,7 @@ public final class EarBody {
    * @param operation one of those that the body was made for, not made yet
    */
   public Settled apply(Operation operation, Solving solving) {
-    Settled settled = of(operation).make(shell, solving);
-    return settled.converged() && shell.crumpled() ? settled.noting(Crumpling.WORDS) : settled;
+    return of(operation).make(shell, solving);
   }
 
   private Change of(Operation operation) {

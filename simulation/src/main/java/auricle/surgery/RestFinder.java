@@ -37,7 +37,6 @@ final class RestFinder {
   private static final int MOST = 400;
 
   private final TotalEnergy energy;
-  private final Crumpling crumpling;
   private final NewtonMinimiser minimiser;
 
   /** Whether the solver holds the factor of the present state. */
@@ -55,9 +54,8 @@ final class RestFinder {
     void end();
   }
 
-  RestFinder(TotalEnergy energy, Crumpling crumpling) {
+  RestFinder(TotalEnergy energy) {
     this.energy = energy;
-    this.crumpling = crumpling;
     minimiser = new NewtonMinimiser(energy);
   }
 
@@ -128,11 +126,6 @@ final class RestFinder {
   Settled snap(Change change, Solving solving) {
     Counting counting = new Counting(solving.monitor());
     return counting.judge(snap(change, 0, 1, solving, counting));
-  }
-
-  /** Whether the sheet is crumpled where it is. */
-  boolean crumpled() {
-    return crumpling.crumpled(energy.unknowns());
   }
 
   private Settled lead(Change change, Solving solving, Counting counting) {

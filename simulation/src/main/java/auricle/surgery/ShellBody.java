@@ -75,7 +75,7 @@ public final class ShellBody {
     terms.addAll(others);
     threads.forEach(thread -> terms.add(thread.thread()));
     energy = new TotalEnergy(terms, supports, directors, mesh.unknowns(), mesh.meanEdge());
-    finder = new RestFinder(energy, new Crumpling(mesh.topology(), directors));
+    finder = new RestFinder(energy);
   }
 
   /** A body of its own in the same state. */
@@ -281,11 +281,6 @@ public final class ShellBody {
       settled = tie(thread, length, solving).after(settled);
     }
     return Optional.empty();
-  }
-
-  /** Whether it is folded more sharply than its mesh can follow. */
-  boolean crumpled() {
-    return finder.crumpled();
   }
 
   /** Puts what was changed in force, and lets the rest shape stay where it has been led. */

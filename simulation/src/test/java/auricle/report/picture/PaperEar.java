@@ -88,11 +88,12 @@ public final class PaperEar {
     return new double[] {r, x};
   }
 
+  /** Over some vertices to either side: paper has creases, which an ear at rest has not. */
   private void normal(int i, int j) {
     int a = vertex(Math.max(i - 1, 0), j);
     int b = vertex(Math.min(i + 1, AROUND), j);
-    int c = vertex(i, Math.max(j - 1, 0));
-    int d = vertex(i, Math.min(j + 1, ACROSS));
+    int c = vertex(i, Math.max(j - 4, 0));
+    int d = vertex(i, Math.min(j + 4, ACROSS));
     double[] u = new double[3];
     double[] w = new double[3];
     for (int k = 0; k < 3; k++) {

@@ -102,6 +102,6 @@ class GifFileTest {
   @Test
   void noPictureIsSaid() {
     IOException said = assertThrows(IOException.class, () -> written(List.of()));
-    assertTrue(said.getMessage().contains("no picture"));
+    assertTrue(String.valueOf(said.getMessage()).contains("no picture"));
   }
 }
