@@ -129,8 +129,13 @@ final class Drawing {
     return settled.ended(
         Outcome.STALLED,
         words(
-            "%s: no rest at %.2f N; drawn in bit by bit, the thread pulled at %.2f N at most, and no rest was found beyond a loop of %.1f mm (shut: %.1f mm)",
-            thread.name(), tension, most, rest(), shut.applyAsDouble(energy.unknowns())));
+            "%s: no rest at %.2f N; drawn in bit by bit, the thread pulled at %.2f N at most, and after %d iterations no rest was found beyond a loop of %.1f mm (shut: %.1f mm)",
+            thread.name(),
+            tension,
+            most,
+            settled.iterations(),
+            rest(),
+            shut.applyAsDouble(energy.unknowns())));
   }
 
   private static String words(String format, Object... values) {
