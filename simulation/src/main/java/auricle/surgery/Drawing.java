@@ -10,7 +10,8 @@ import java.util.function.ToDoubleFunction;
  * Draws a thread in, length by length, until it pulls at a tension. Under a given pull a body runs
  * away where it softens; under a given length it mostly does not, and the first length at which the
  * thread pulls as it should is where a pull that is raised gently leads. Where a given length does
- * not hold the body either, it snaps, and what it snaps to is drawn on.
+ * not hold the body either, it snaps, and what it snaps to is drawn on. After many snaps the thread
+ * is left to the whole tension at once and runs through.
  *
  * <p>There need not be such a length: when the bites meet, the loop is shut, and what is pulled
  * beyond presses the tissue within the loop together and moves nothing more. The thread is knotted
@@ -86,7 +87,7 @@ final class Drawing {
         return shut(settled);
       }
     }
-    return settled.outcome() == Outcome.CANCELLED ? settled : notBorne(settled);
+    return settled.outcome() == Outcome.CANCELLED ? settled : runThrough(settled);
   }
 
   private boolean hopeful(Settled settled) {
@@ -123,6 +124,31 @@ final class Drawing {
         words(
             "%s: asked to pull at %.2f N; its bites meet before, where the ear resists with %.2f N: the loop is knotted shut and pulls at that",
             thread.name(), tension, pull()));
+  }
+
+  /**
+   * Lets the thread run through under the whole tension, as a hand that pulls on would, from snap
+   * to snap; of no use where its bites would go through each other on the way.
+   */
+  private Settled runThrough(Settled settled) {
+    double[] before = energy.save();
+    double length = rest();
+    ThreadTie pulling = ThreadTie.toTension(energy, finder, thread, pull(), tension);
+    Settled pulled = finder.snap(pulling, exactly);
+    thread.thread().knot(energy.unknowns());
+    finder.forget();
+    if (pulled.converged() && !isShut()) {
+      return pulled.telling(List.of(ranThrough())).after(settled);
+    }
+    energy.restore(before);
+    thread.thread().tieToLength(length);
+    return notBorne(pulled.after(settled));
+  }
+
+  private String ranThrough() {
+    return words(
+        "%s: pulled on at %.2f N, the ear lost the shape that it stood in, and the thread ran through to a loop of %.1f mm",
+        thread.name(), tension, rest());
   }
 
   private Settled notBorne(Settled settled) {

@@ -3,6 +3,7 @@ package auricle.surgery;
 import auricle.numerics.NewtonResult;
 import auricle.numerics.Outcome;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How an attempt to come to rest ended.
@@ -62,8 +63,7 @@ public record Settled(
 
   /** The same with one more event, said in words too. */
   Settled noting(String event) {
-    List<String> all =
-        java.util.stream.Stream.concat(events.stream(), java.util.stream.Stream.of(event)).toList();
+    List<String> all = Stream.concat(events.stream(), Stream.of(event)).toList();
     return new Settled(outcome, words + "; " + event, iterations, residual_n, tolerance_n, all);
   }
 

@@ -74,10 +74,10 @@ class RandomPlansTest {
 
   /**
    * Ties at a tension under which the ear gives way on the way there: the thread is drawn in over
-   * snaps and folds until it pulls as it should.
+   * snaps and folds until it pulls as it should, or runs through under the whole pull (438).
    */
   @ParameterizedTest
-  @ValueSource(longs = {112, 118, 290})
+  @ValueSource(longs = {112, 290, 438})
   void aThreadIsDrawnInOverSnapsToItsTension(long seed) throws BadInputException {
     RehearsalResult result = RandomCase.of(seed, RehearsalWatcher.SILENT).run();
     assertTrue(result.steps().stream().allMatch(s -> s.outcome().converged()), "seed " + seed);
