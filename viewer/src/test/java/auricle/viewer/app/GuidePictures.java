@@ -71,6 +71,7 @@ public final class GuidePictures extends Application {
       shot("06-course", () -> tab("Course", ClinicalView.THREE_QUARTER));
       shot("07-year", () -> m.showing().show(lastMoment(m)));
       shot("08-strain", () -> strain(m));
+      shot("17-settled-strain", () -> settled(m));
       shot("09-before", () -> before(m));
       shot("10-dark", () -> dark(m));
       shot("11-contrast", () -> m.look().theme().set(Look.Theme.CONTRAST));
@@ -106,6 +107,11 @@ public final class GuidePictures extends Application {
     m.showing().paint().set(Paint.STRAIN);
     m.showing().show(m.showing().result().get().map(r -> r.steps().size() - 1).orElse(0));
     tab("Balance", ClinicalView.THREE_QUARTER);
+  }
+
+  private void settled(Models m) {
+    m.showing().paint().set(Paint.SETTLED);
+    m.showing().show(lastMoment(m));
   }
 
   private void before(Models m) {
