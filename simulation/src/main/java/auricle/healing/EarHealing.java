@@ -84,7 +84,7 @@ public final class EarHealing {
    * The same for the measurements alone: without asking at every time what would happen if all
    * threads were cut, nor in which shape the wall would be free of stress.
    */
-  public static Timeline withoutReleaseTests(
+  public static Timeline measuredAlone(
       EarBody body,
       EarMeasurer measurer,
       List<Operation> plan,

@@ -16,12 +16,12 @@ public final class EarState {
    * @param unknowns all unknowns, mm and rad
    * @param frames frames of the directors that belong to them
    * @param unstressed shape in which the wall carries nothing at this instant, after what has
-   *     relaxed and been remodelled; kept, not to be changed; empty where it was not asked for
+   *     relaxed and been remodelled; kept as it is, of this state alone; empty where it was not asked for
    */
   public EarState(double[] unknowns, double[] frames, Optional<RestShape> unstressed) {
     this.unknowns = unknowns.clone();
     this.frames = frames.clone();
-    this.unstressed = unstressed.map(RestShape::copy);
+    this.unstressed = unstressed;
   }
 
   /** All unknowns; a copy. */

@@ -35,7 +35,7 @@ final class FoldCaution {
     FoldCaution found = new FoldCaution(ear);
     Limit limit = Limits.shipped().of("turn_along_an_edge");
     return found.largest_deg > limit.value()
-        ? Optional.of(found.caution(limit, Extreme.place(auricle, found.where)))
+        ? Optional.of(found.caution(limit, auricle))
         : Optional.empty();
   }
 
@@ -54,14 +54,15 @@ final class FoldCaution {
     return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, cosine))));
   }
 
-  private Caution caution(Limit limit, String place) {
+  private Caution caution(Limit limit, Auricle auricle) {
     String words =
         String.format(
             Locale.ROOT,
             "The %s, is folded by %.0f deg along one edge of the mesh, more than the %.0f that it can follow: figures from near there are doubtful",
-            place,
+            Extreme.place(auricle, where),
             largest_deg,
             limit.value());
-    return new Caution(CautionKind.FOLDED_BEYOND_MESH, words, largest_deg, limit, place);
+    String third = Extreme.third(auricle.chart().heightPercent(where)).key();
+    return new Caution(CautionKind.FOLDED_BEYOND_MESH, words, largest_deg, limit, third);
   }
 }

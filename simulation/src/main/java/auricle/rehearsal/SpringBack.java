@@ -116,7 +116,7 @@ final class SpringBack {
     EarBody other = EarBody.of(body.auricle(), drawn(number), operations);
     Settled settled = operate(other);
     return settled.converged()
-        ? EarHealing.withoutReleaseTests(
+        ? EarHealing.measuredAlone(
             other,
             measurer,
             operations,

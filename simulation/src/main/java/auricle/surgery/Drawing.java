@@ -111,8 +111,8 @@ final class Drawing {
   private List<String> snap() {
     return List.of(
         words(
-            "%s: drawn in to %.1f mm, the ear lost the shape that it stood in and snapped to another",
-            thread.name(), rest()));
+            "drawn in to %.1f mm, the ear lost the shape that it stood in and snapped to another",
+            rest()));
   }
 
   private boolean isShut() {
@@ -122,8 +122,8 @@ final class Drawing {
   private Settled shut(Settled settled) {
     return settled.noting(
         words(
-            "%s: asked to pull at %.2f N; its bites meet before, where the ear resists with %.2f N: the loop is knotted shut and pulls at that",
-            thread.name(), tension, pull()));
+            "asked to pull at %.2f N; its bites meet before, where the ear resists with %.2f N: the loop is knotted shut and pulls at that",
+            tension, pull()));
   }
 
   /**
@@ -142,21 +142,21 @@ final class Drawing {
     }
     energy.restore(before);
     thread.thread().tieToLength(length);
-    return notBorne(pulled.after(settled));
+    Settled tried = pulled.after(settled);
+    return pulled.outcome() == Outcome.CANCELLED ? tried : notBorne(tried);
   }
 
   private String ranThrough() {
     return words(
-        "%s: pulled on at %.2f N, the ear lost the shape that it stood in, and the thread ran through to a loop of %.1f mm",
-        thread.name(), tension, rest());
+        "pulled on at %.2f N, the ear lost the shape that it stood in, and the thread ran through to a loop of %.1f mm",
+        tension, rest());
   }
 
   private Settled notBorne(Settled settled) {
     return settled.ended(
         Outcome.STALLED,
         words(
-            "%s: no rest at %.2f N; drawn in bit by bit, the thread pulled at %.2f N at most, and after %d iterations no rest was found beyond a loop of %.1f mm (shut: %.1f mm)",
-            thread.name(),
+            "no rest at %.2f N; drawn in bit by bit, the thread pulled at %.2f N at most, and after %d iterations no rest was found beyond a loop of %.1f mm (shut: %.1f mm)",
             tension,
             most,
             settled.iterations(),

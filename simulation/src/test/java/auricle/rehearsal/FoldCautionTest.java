@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.Auricle;
+import auricle.anatomy.Level;
 import auricle.anatomy.MeshLevel;
 import auricle.anatomy.ShapeParameters;
 import auricle.assessment.Caution;
@@ -75,6 +76,8 @@ class FoldCautionTest {
     assertEquals(CautionKind.FOLDED_BEYOND_MESH, caution.kind());
     assertTrue(caution.measured() >= 149.9, "turned by 150 deg, found " + caution.measured());
     Check.within(1e-9, caution.limit().value(), 70, "limits.csv, turn_along_an_edge");
-    assertTrue(caution.words().contains(caution.where()), caution.words());
+    Level third = Extreme.third(AURICLE.chart().heightPercent(triangle));
+    assertEquals(third.key(), caution.where());
+    assertTrue(caution.words().contains(third.key() + " third"), caution.words());
   }
 }

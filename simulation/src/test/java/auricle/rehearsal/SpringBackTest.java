@@ -90,7 +90,7 @@ class SpringBackTest {
         new RehearsalRun(ready.ear(), ready.auricle(), after.drawn(1), RehearsalWatcher.SILENT);
     assertTrue(own.run().converged());
     Timeline alone =
-        EarHealing.withoutReleaseTests(
+        EarHealing.measuredAlone(
             own.body(),
             new EarMeasurer(ready.auricle()),
             own.operations(),

@@ -68,7 +68,7 @@ class YearStudiesTest {
             usual.momentShare(),
             usual.mostSteps());
     Timeline line =
-        EarHealing.withoutReleaseTests(
+        EarHealing.measuredAlone(
             run.body(),
             run.measurer(),
             run.operations(),
