@@ -16,7 +16,8 @@ public final class EarState {
    * @param unknowns all unknowns, mm and rad
    * @param frames frames of the directors that belong to them
    * @param unstressed shape in which the wall carries nothing at this instant, after what has
-   *     relaxed and been remodelled; kept as it is, of this state alone; empty where it was not asked for
+   *     relaxed and been remodelled; kept as it is, of this state alone; empty where it was not
+   *     asked for
    */
   public EarState(double[] unknowns, double[] frames, Optional<RestShape> unstressed) {
     this.unknowns = unknowns.clone();

@@ -1,7 +1,7 @@
 package auricle.report;
 
+import auricle.anatomy.Side;
 import auricle.rehearsal.RehearsalResult;
-import auricle.rehearsal.StepResult;
 import auricle.report.drawing.Page;
 import auricle.report.drawing.PngPicture;
 import auricle.report.drawing.SvgPicture;
@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -124,26 +123,15 @@ public final class RehearsalFiles {
   }
 
   private void shapes(RehearsalResult ear) {
-    List<PvdWriter.Member> members = new ArrayList<>();
-    boolean left = EarNames.side(ear) == auricle.anatomy.Side.LEFT;
     String suffix = EarNames.suffix(report, ear);
-    for (int i = 0; i < ear.steps().size(); i++) {
-      StepResult step = ear.steps().get(i);
-      String name = String.format(Locale.ROOT, "shapes/step_%02d%s", i, suffix);
-      String note = note(ear, step);
-      text(name + ".vtu", () -> new EarShapes(step.shape(), left).vtu(note));
-      text(name + ".obj", () -> new EarShapes(step.shape(), left).obj(note));
-      members.add(new PvdWriter.Member(i, name + ".vtu"));
+    List<PvdWriter.Member> members = new ArrayList<>();
+    for (NamedShape shape : NamedShape.of(report, ear)) {
+      String name = "shapes/" + shape.name() + suffix;
+      EarShapes forms = new EarShapes(shape.shape(), EarNames.side(ear) == Side.LEFT);
+      text(name + ".vtu", () -> forms.vtu(shape.note()));
+      text(name + ".obj", () -> forms.obj(shape.note()));
+      members.add(new PvdWriter.Member(members.size(), name + ".vtu"));
     }
     text("shapes" + suffix + ".pvd", () -> PvdWriter.write(members));
-  }
-
-  private String note(RehearsalResult ear, StepResult step) {
-    String state =
-        step.outcome().converged()
-            ? "in equilibrium"
-            : "NOT IN EQUILIBRIUM: " + step.outcome().words();
-    return "%s, %s; %s; %s. %s"
-        .formatted(EarNames.words(ear), report.title(), step.label(), state, UseNotice.TEXT);
   }
 }

@@ -157,11 +157,7 @@ final class Drawing {
         Outcome.STALLED,
         words(
             "no rest at %.2f N; drawn in bit by bit, the thread pulled at %.2f N at most, and after %d iterations no rest was found beyond a loop of %.1f mm (shut: %.1f mm)",
-            tension,
-            most,
-            settled.iterations(),
-            rest(),
-            shut.applyAsDouble(energy.unknowns())));
+            tension, most, settled.iterations(), rest(), shut.applyAsDouble(energy.unknowns())));
   }
 
   private static String words(String format, Object... values) {

@@ -14,9 +14,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -105,12 +111,36 @@ class RehearseCommandTest {
             "shapes.pvd",
             "shapes/step_00.obj",
             "shapes/step_02.vtu",
+            "shapes/year_01.obj",
+            "shapes/year_06.vtu",
             "steps.csv",
             "steps.png",
             "steps.svg",
             "threads.csv");
     assertTrue(files.containsAll(wanted), files::toString);
     assertTrue(files("pair").contains("sections_left.png"), () -> "pair");
+  }
+
+  @Test
+  void shapesOfTheYearHoldTheStrainThatHasSettled() throws Exception {
+    String series = Files.readString(folder.resolve("one/shapes.pvd"));
+    assertTrue(series.indexOf("step_02.vtu") < series.indexOf("year_01.vtu"), series);
+    assertFalse(files("one").contains("shapes/year_00.vtu"), "tied is the last step");
+    assertEquals(0, greatest("one/shapes/step_02.vtu", "settled_strain"));
+    double settled = greatest("one/shapes/year_06.vtu", "settled_strain");
+    assertTrue(settled > 1e-3 && settled <= greatest("one/shapes/year_06.vtu", "strain"));
+    assertFalse(files("pair").contains("shapes/year_01_left.vtu"), "tied alone was asked for");
+  }
+
+  /** Greatest value of a field in a VTU file. */
+  private static double greatest(String name, String field) throws Exception {
+    String text = Files.readString(folder.resolve(name));
+    Matcher array = Pattern.compile("Name=\"" + field + "\"[^>]*>\\s*([^<\\s]+)").matcher(text);
+    assertTrue(array.find(), field);
+    ByteBuffer data =
+        ByteBuffer.wrap(Base64.getDecoder().decode(array.group(1))).order(ByteOrder.LITTLE_ENDIAN);
+    int count = (int) data.getLong() / Double.BYTES;
+    return IntStream.range(0, count).mapToDouble(i -> data.getDouble()).max().orElseThrow();
   }
 
   @Test
