@@ -1,12 +1,16 @@
 package auricle.viewer.scene;
 
 import java.util.Optional;
+import javafx.scene.shape.MeshView;
 import javafx.scene.shape.TriangleMesh;
 import javafx.scene.shape.VertexFormat;
 
 /**
  * The mesh of an ear: visible face, posterior face with reversed triangles, and a rounded rim
- * between them. One {@link TriangleMesh} for the whole life of a window, changed in place.
+ * between them. One {@link TriangleMesh} for as long as its triangles are the same, changed in
+ * place. Other triangles are a new one: JavaFX (21) keeps the number of vertices of the first
+ * change in place for good, and when a mesh that grew since is changed in place again, the window
+ * is black.
  *
  * <p>Points, normals and texture places stand in the same order: the vertices of the visible face,
  * those of the posterior face, then one a vertex of the rim.
@@ -15,7 +19,8 @@ public final class EarMesh {
   /** Skin and cartilage together are drawn no thinner than this, so that a rim looks like one. */
   private static final float THINNEST_MM = 1.6f;
 
-  private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
+  private final MeshView node = new MeshView();
+  private TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
   private Optional<EarSurface> shown = Optional.empty();
   private Rim rim = new Rim(new int[0]);
   private final float thinnest;
@@ -31,9 +36,15 @@ public final class EarMesh {
    */
   public EarMesh(float thinnest_mm) {
     this.thinnest = thinnest_mm;
+    node.setMesh(mesh);
   }
 
-  /** The mesh, always the same. */
+  /** What is put into a scene. */
+  public MeshView node() {
+    return node;
+  }
+
+  /** The mesh of the surface drawn last. */
   public TriangleMesh mesh() {
     return mesh;
   }
@@ -65,7 +76,7 @@ public final class EarMesh {
     boolean same = left == mirrored && shown.map(surface::sameTriangles).orElse(false);
     if (!same) {
       rim = new Rim(surface.triangles());
-      clear();
+      mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
     }
     mirrored = left;
     shown = Optional.of(surface);
@@ -76,6 +87,7 @@ public final class EarMesh {
       java.util.Arrays.fill(texture, 0.5f);
       mesh.getTexCoords().setAll(texture);
       mesh.getFaces().setAll(new EarFaces(surface, rim, left).faces());
+      node.setMesh(mesh);
     }
   }
 
@@ -89,17 +101,6 @@ public final class EarMesh {
       texture[2 * i + 1] = 0.5f;
     }
     mesh.getTexCoords().set(0, texture, 0, texture.length);
-  }
-
-  /**
-   * Empties the mesh before its triangles change: JavaFX takes new values of arrays that keep their
-   * size for a change of places alone, and would draw the new triangles with the old places.
-   */
-  private void clear() {
-    mesh.getFaces().clear();
-    mesh.getTexCoords().clear();
-    mesh.getNormals().clear();
-    mesh.getPoints().clear();
   }
 
   private void place(EarSurface s) {

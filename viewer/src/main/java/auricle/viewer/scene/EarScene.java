@@ -23,8 +23,8 @@ public final class EarScene {
   private final Eye eye = new Eye();
   private final EarMesh ear = new EarMesh();
   private final EarMesh ghost = new EarMesh(0);
-  private final MeshView earNode = new MeshView(ear.mesh());
-  private final MeshView ghostNode = new MeshView(ghost.mesh());
+  private final MeshView earNode = ear.node();
+  private final MeshView ghostNode = ghost.node();
   private final HeadSide head = new HeadSide();
   private final Group marks = new Group();
   private final Group veils = new Group(ghostNode);

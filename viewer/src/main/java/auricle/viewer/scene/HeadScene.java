@@ -32,7 +32,7 @@ public final class HeadScene {
   /** One ear, turned to its side of the head. */
   private static final class Side {
     private final EarMesh mesh = new EarMesh();
-    private final MeshView node = new MeshView(mesh.mesh());
+    private final MeshView node = mesh.node();
     private final boolean mirrored;
 
     Side(boolean mirrored) {

@@ -8,19 +8,21 @@ import javafx.scene.shape.MeshView;
 import javafx.scene.shape.TriangleMesh;
 import javafx.scene.shape.VertexFormat;
 
-/** A round line through places; its mesh is kept and changed in place. */
+/**
+ * A round line through places. Its mesh is changed in place while it has as many places, and made
+ * anew otherwise; see {@link EarMesh}.
+ */
 public final class Tube {
   private static final int SIDES = 6;
 
-  private final TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
-  private final MeshView node = new MeshView(mesh);
+  private final MeshView node = new MeshView();
+  private TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
   private double radius_mm;
   private Color shown = Color.TRANSPARENT;
 
   /** A line of a colour, so many mm thick from its middle. */
   public Tube(Color colour, double radius_mm) {
     this.radius_mm = radius_mm;
-    mesh.getTexCoords().setAll(0.5f, 0.5f);
     node.setCullFace(CullFace.NONE);
     colour(colour);
   }
@@ -54,19 +56,23 @@ public final class Tube {
     for (int i = 0; i < count; i++) {
       ring(spots, i, points, normals, mirrored);
     }
-    int[] faces = faces(count);
     if (mesh.getPoints().size() != points.length) {
-      mesh.getFaces().clear();
-      mesh.getNormals().clear();
-      mesh.getPoints().clear();
-      mesh.getPoints().setAll(points);
-      mesh.getNormals().setAll(normals);
-      mesh.getFaces().setAll(faces);
+      mesh = mesh(points, normals, faces(count));
+      node.setMesh(mesh);
     } else {
       mesh.getPoints().set(0, points, 0, points.length);
       mesh.getNormals().set(0, normals, 0, normals.length);
     }
     node.setVisible(count > 0);
+  }
+
+  private static TriangleMesh mesh(float[] points, float[] normals, int[] faces) {
+    TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
+    mesh.getTexCoords().setAll(0.5f, 0.5f);
+    mesh.getPoints().setAll(points);
+    mesh.getNormals().setAll(normals);
+    mesh.getFaces().setAll(faces);
+    return mesh;
   }
 
   private void ring(List<Spot> spots, int i, float[] points, float[] normals, boolean mirrored) {

@@ -2,10 +2,14 @@ package auricle.viewer.scene;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Mesh;
 import javafx.scene.shape.TriangleMesh;
 import org.junit.jupiter.api.Test;
 
@@ -24,6 +28,28 @@ class SceneGeometryTest {
     assertSame(before, mesh.mesh());
     assertEquals(faces, mesh.mesh().getFaces().size());
     assertTrue(height < mesh.mesh().getPoints().get(44));
+  }
+
+  /** A mesh that grows and is then changed in place stops JavaFX (21) from drawing anything. */
+  @Test
+  void otherTrianglesAndLongerLinesAreDrawnInANewMesh() {
+    EarMesh ear = new EarMesh();
+    ear.show(StandInEar.of(0), false);
+    TriangleMesh before = ear.mesh();
+    ear.show(StandInEar.of(0), true);
+    assertNotSame(before, ear.mesh());
+    assertSame(ear.mesh(), ear.node().getMesh());
+    Tube tube = new Tube(Color.BLACK, 0.3);
+    tube.through(line(3), false);
+    Mesh three = tube.node().getMesh();
+    tube.through(line(3), true);
+    assertSame(three, tube.node().getMesh());
+    tube.through(line(4), true);
+    assertNotSame(three, tube.node().getMesh());
+  }
+
+  private static List<Spot> line(int places) {
+    return IntStream.range(0, places).mapToObj(i -> new Spot(i, 0, 0)).toList();
   }
 
   @Test
