@@ -9,7 +9,6 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /**
  * A number with its name, its unit and what is wrong with it. Any number can be typed: what cannot
@@ -45,7 +44,7 @@ final class FieldRow extends VBox {
   /** A spinner that takes any number. */
   private Spinner<Double> spinner(double step, DoubleConsumer change, Runnable end) {
     var values = new DoubleSpinnerValueFactory(-FAR, FAR, 0, step);
-    values.setConverter(new Numbers(step, values));
+    values.setConverter(new Decimals(step, values));
     Spinner<Double> made = new Spinner<>(values);
     made.setEditable(true);
     made.getStyleClass().add("dose-field");
@@ -78,30 +77,5 @@ final class FieldRow extends VBox {
     field.getValueFactory().setValue(value);
     filling = false;
     findings.getChildren().setAll(wrong.stream().map(w -> Texts.paragraph(w, "finding")).toList());
-  }
-
-  /** Numbers as text, with as many decimals as the step has; what is no number changes nothing. */
-  private static final class Numbers extends StringConverter<Double> {
-    private final double step;
-    private final DoubleSpinnerValueFactory values;
-
-    Numbers(double step, DoubleSpinnerValueFactory values) {
-      this.step = step;
-      this.values = values;
-    }
-
-    @Override
-    public String toString(Double v) {
-      return v == null ? "" : DosePane.value(v, step);
-    }
-
-    @Override
-    public Double fromString(String text) {
-      try {
-        return Double.parseDouble(text.strip().replace(',', '.'));
-      } catch (NumberFormatException e) {
-        return values.getValue();
-      }
-    }
   }
 }

@@ -53,7 +53,7 @@ public final class Workbench extends StackPane {
   private void fill() {
     Showing showing = models.showing();
     Look look = models.look();
-    inputs.addWhole("Plan", () -> new PlanPane(models.steps(), look));
+    inputs.addWhole("Plan", () -> new PlanPane(models.steps()));
     EarSheet sheet = new EarSheet(models.desk(), models.solving());
     inputs.add("Ear", () -> new EarForm(sheet));
     inputs.add("Target", () -> new TargetForm(sheet));
