@@ -23,7 +23,7 @@ final class Head {
   private static final double CROWN_MM = 118;
   private static final double CHIN_MM = 122;
   private static final double FORWARD_MM = 12;
-  private static final int STEPS = 48;
+  private static final int STEPS = 80;
   private static final Color SKIN = Color.web("#c9b3a4");
 
   private Head() {}

@@ -16,11 +16,7 @@ enum HeadPatch {
   TO_THE_ROOT(85) {
     @Override
     double height_mm(double y, double z) {
-      double front = Math.max(0, y - FLAT_MM);
-      double behind = Math.max(0, -y - FLAT_MM);
-      double along = Math.max(0, Math.abs(z) - FLAT_MM);
-      double away = front * front / 170 + behind * behind / 100 + along * along / 190;
-      return -0.2 - away + root(y, z);
+      return -0.2 - roundingOff(y, y > 0 ? 320 : 200) - roundingOff(z, 360) + root(y, z);
     }
   },
   /** Falls away at once: for an eye behind the ear, which is to see where bites are pulled. */
@@ -88,11 +84,23 @@ enum HeadPatch {
     Vectors.toScene(normal, 0, normals, at, mirrored);
   }
 
-  /** The ear's root: a low mound under the floor of the bowl, which rises towards the face. */
+  /**
+   * How far the head has fallen away at a distance from the middle of the ear: nearly flat at
+   * first, then like a bow, with no step in its bend, which would be seen as an edge.
+   */
+  private static double roundingOff(double distance_mm, double bend_mm) {
+    double t = distance_mm / FLAT_MM;
+    return FLAT_MM * FLAT_MM / bend_mm * (Math.cbrt(1 + Math.pow(t, 6)) - 1);
+  }
+
+  /**
+   * The ear's root: a low mound under the floor of the bowl, which rises towards the face. It fades
+   * slowly up and down: from the front its end would be a kink in the outline of the head.
+   */
   private static double root(double y, double z) {
     double rise = 1.7 + 5.2 * step((y + 2) / 19);
     double within = step((y + 15) / 10) * (1 - step((y - 15) / 28));
-    return rise * within * (1 - step((Math.abs(z + 6) - 9) / 34));
+    return rise * within / (1 + Math.pow((z + 6) / 26, 4));
   }
 
   /** From 0 at 0 to 1 at 1, without a kink. */

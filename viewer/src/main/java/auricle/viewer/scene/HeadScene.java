@@ -21,7 +21,10 @@ import javafx.scene.transform.Translate;
  * width of the head.
  */
 public final class HeadScene {
-  private static final double DISTANCE_MM = 640;
+  private static final double DISTANCE_MM = 730;
+
+  /** The picture's middle over that of the ears, so that crown and chin are both in it. */
+  private static final double UP_MM = 4;
 
   private final Side right = new Side(false);
   private final Side left = new Side(true);
@@ -74,7 +77,7 @@ public final class HeadScene {
     camera.setFieldOfView(20);
     camera.setNearClip(100);
     camera.setFarClip(3000);
-    camera.getTransforms().setAll(around, up, new Translate(0, 0, -DISTANCE_MM));
+    camera.getTransforms().setAll(around, up, new Translate(0, -UP_MM, -DISTANCE_MM));
     picture.setCamera(camera);
     turn(0, 0);
   }

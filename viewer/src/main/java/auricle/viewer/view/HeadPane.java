@@ -17,7 +17,7 @@ import javafx.scene.layout.Pane;
 
 /** Both ears on a schematic head, from the front: where the balance of the two sides is judged. */
 final class HeadPane extends SidePane {
-  private static final double SHAPE = 0.92;
+  private static final double SHAPE = 1.1;
 
   private final Showing showing;
   private final OtherSide other;

@@ -4,6 +4,7 @@ import auricle.anatomy.Level;
 import auricle.plan.Range;
 import auricle.plan.Target;
 import auricle.viewer.scene.Spot;
+import java.util.Comparator;
 import java.util.List;
 
 /** The target's range for the rim at any height: straight lines between the levels. */
@@ -36,22 +37,16 @@ final class TargetAt {
   }
 
   /**
-   * The part of the rim that distances are taken of: from its highest point down at the back. In
-   * front of it the rim runs to its root on the head, where no distance is aimed at.
+   * The part of the rim that distances are taken of: at the back, from its highest point down to
+   * its lowest. Before these it runs to its roots on the head, where no distance is aimed at.
    */
   static List<Spot> behind(List<Spot> rim) {
-    int top = 0;
-    for (int i = 1; i < rim.size(); i++) {
-      if (rim.get(i).z_mm() > rim.get(top).z_mm()) {
-        top = i;
-      }
+    List<Spot> byHeight = rim.stream().sorted(Comparator.comparingDouble(Spot::z_mm)).toList();
+    if (byHeight.isEmpty()) {
+      return rim;
     }
-    List<Spot> one = rim.subList(0, Math.min(rim.size(), top + 1));
-    List<Spot> other = rim.subList(top, rim.size());
-    return mean(one) < mean(other) ? one : other;
-  }
-
-  private static double mean(List<Spot> spots) {
-    return spots.stream().mapToDouble(Spot::y_mm).average().orElse(Double.MAX_VALUE);
+    int low = rim.indexOf(byHeight.get(0));
+    int top = rim.indexOf(byHeight.get(byHeight.size() - 1));
+    return rim.subList(Math.min(low, top), Math.max(low, top) + 1);
   }
 }
