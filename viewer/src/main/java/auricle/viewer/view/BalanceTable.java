@@ -19,7 +19,9 @@ import javafx.scene.layout.Priority;
 
 /** Every level and angle before, now and after a year beside its target; a click lights it up. */
 final class BalanceTable extends GridPane {
-  private static final double[] SHARES = {28, 13, 13, 13, 33};
+  /** A gauge narrower than this, in heights of text, has no room for the range in numbers. */
+  private static final double RANGE_FROM_EM = 8;
+
   private static final List<String> HEADS =
       List.of("mm to head", "before", "now", "1 year", "target");
   private static final List<String> TONES = List.of("ink", "before", "now", "year", "target");
@@ -48,15 +50,28 @@ final class BalanceTable extends GridPane {
     this.look = look;
     this.light = light;
     getStyleClass().add("balance-table");
-    for (double s : SHARES) {
+    for (int i = 0; i < HEADS.size(); i++) {
       ColumnConstraints column = new ColumnConstraints();
-      column.setPercentWidth(s);
-      column.setHgrow(Priority.ALWAYS);
+      column.setHgrow(i == 0 || i == HEADS.size() - 1 ? Priority.ALWAYS : Priority.SOMETIMES);
       getColumnConstraints().add(column);
     }
     for (int i = 0; i < HEADS.size(); i++) {
-      cell(Texts.label(HEADS.get(i), "balance-head", "tone-" + TONES.get(i)), i, 0);
+      cell(head(i), i, 0);
     }
+  }
+
+  private static Label head(int i) {
+    String tone = "tone-" + TONES.get(i);
+    return i == 0
+        ? Texts.paragraph(HEADS.get(i), "balance-head", tone)
+        : whole(HEADS.get(i), "balance-head", tone);
+  }
+
+  /** A label that is never cut short. */
+  private static Label whole(String words, String... styles) {
+    Label label = Texts.label(words, styles);
+    label.setMinWidth(USE_PREF_SIZE);
+    return label;
   }
 
   /** Shows these rows: distances first, then a heading, then angles. */
@@ -76,11 +91,12 @@ final class BalanceTable extends GridPane {
     }
     Line line =
         new Line(
-            Texts.label("", "balance-name"),
-            Texts.label("", "balance-number", "tone-before"),
-            Texts.label("", "balance-number", "balance-now"),
-            Texts.label("", "balance-number", "tone-year"),
+            Texts.paragraph("", "balance-name"),
+            whole("", "balance-number", "tone-before"),
+            whole("", "balance-number", "balance-now"),
+            whole("", "balance-number", "tone-year"),
             new SheetCanvas(look, 2.1));
+    line.gauge().getStyleClass().add("balance-gauge");
     lines.add(line);
     int r = i < levels ? i + 1 : i + 2;
     for (int c = 0; c < line.cells().size(); c++) {
@@ -115,7 +131,9 @@ final class BalanceTable extends GridPane {
     }
     sheet.disc(left + per * (row.now() - from), y, 0.33 * em, Tone.NOW);
     String range = String.format(Locale.ROOT, "%.0f–%.0f", row.target().low(), row.target().high());
-    sheet.words(left, 1.55 * em, range, Tone.TARGET, 0.82, false, Hold.LEFT);
+    if (w > RANGE_FROM_EM * em) {
+      sheet.words(left, 1.55 * em, range, Tone.TARGET, 0.82, false, Hold.LEFT);
+    }
     sheet.words(
         w - 0.2 * em,
         1.55 * em,

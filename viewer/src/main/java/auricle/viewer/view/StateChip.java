@@ -65,6 +65,12 @@ final class StateChip extends VBox {
     setAccessibleText(state.getText() + ", " + moment.getText());
   }
 
+  /** Leaves out the moment, where there is little height: the bar below the ear tells it too. */
+  void low(boolean now) {
+    moment.setVisible(!now);
+    moment.setManaged(!now);
+  }
+
   private void follow(boolean busy) {
     if (!busy) {
       whileBusy.stop();

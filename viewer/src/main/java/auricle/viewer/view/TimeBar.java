@@ -66,6 +66,12 @@ final class TimeBar extends VBox {
     changed();
   }
 
+  /** Leaves out the names of the moments, where there is little height. */
+  void low(boolean now) {
+    stops.setVisible(!now);
+    stops.setManaged(!now);
+  }
+
   /** Starts or stops running through the course. */
   void toggle() {
     if (clock.getStatus() == javafx.animation.Animation.Status.RUNNING) {

@@ -2,18 +2,27 @@ package auricle.viewer.view;
 
 import java.util.List;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** What this is for, and how a bite is moved; shown at the first start. */
+/**
+ * What this is for, and how a bite is moved; shown at the first start. What does not fit into the
+ * window is scrolled, so that the button stays in sight.
+ */
 final class Welcome extends VBox {
   Welcome(String title, List<String> lines, Runnable close) {
     getStyleClass().add("welcome");
     setId("welcome");
     setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-    prefWidthProperty().set(560);
     getChildren().add(Texts.paragraph(title, "welcome-title"));
-    lines.forEach(l -> getChildren().add(Texts.paragraph(l)));
+    VBox text = new VBox();
+    text.getStyleClass().add("welcome-text");
+    lines.forEach(l -> text.getChildren().add(Texts.paragraph(l)));
+    ScrollPane scroll = new ScrollPane(text);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    getChildren().add(scroll);
     Button button = new Button("Understood");
     button.setId("welcome-close");
     button.getStyleClass().add("primary");

@@ -29,6 +29,7 @@ public final class Workbench extends StackPane {
   private final Tabs inputs = new Tabs("inputs");
   private final VBox top = new VBox();
   private final Columns columns;
+  private final Room room;
 
   /** A window's content for its view models. */
   public Workbench(Models models) {
@@ -39,15 +40,24 @@ public final class Workbench extends StackPane {
     this.time = new TimeBar(models.showing(), models.look());
     this.section = new SectionPane(models.showing(), models.look());
     ear.getChildren().add(note);
-    ear.state(new StateChip(models.solving(), models.showing()));
+    StateChip state = new StateChip(models.solving(), models.showing());
+    ear.state(state);
     ear.setId("ear-pane");
     fill();
-    columns =
-        new Columns(
-            inputs, new BorderPane(ear, new ToolRow(models, this), null, time, null), results);
+    ToolRow tools = new ToolRow(models, this);
+    BorderPane middle = new BorderPane(ear, tools, null, time, null);
+    room = new Room(middle, models.look());
+    room.narrow().addListener((o, was, now) -> tools.narrow(now));
+    room.low().addListener((o, was, now) -> low(state, now));
+    columns = new Columns(inputs, middle, results);
     getChildren().add(new BorderPane(columns, top, null, useLine(), null));
     addEventFilter(KeyEvent.KEY_PRESSED, this::shortcuts);
     style();
+  }
+
+  private void low(StateChip state, boolean now) {
+    state.low(now);
+    time.low(now);
   }
 
   private void fill() {
