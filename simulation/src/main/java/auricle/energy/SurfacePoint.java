@@ -16,16 +16,24 @@ import auricle.mesh.Topology;
  * <p>The offset h is signed: positive on the side the normal points to, negative under it; half a
  * thickness puts the bite on a face of the shell. The normal is that of the flat triangle, so
  * across an edge the bite's lever jumps by the angle between the two plates (of the order of the
- * mesh size).
+ * mesh size). Where the triangle is squashed its normal turns over within a hair's breadth; the
+ * {@link Lever} of a point that knows its triangle at rest gets shorter there instead.
  *
  * <p>Nine unknowns: x, y, z of corners 0, 1, 2.
  */
 public final class SurfacePoint implements MaterialPoint {
   private static final double WEIGHT_TOLERANCE = 1e-9;
   private static final double BESIDE = 1;
+
+  /** Share of its area at rest below which a triangle counts as squashed. */
+  private static final double SQUASHED = 0.4;
+
   private final int[] unknowns = new int[9];
   private final double[] weight;
   private final double offset;
+
+  /** Twice the area of the triangle below which it is squashed, mm²; 0: never. */
+  private final double squashed;
 
   /**
    * @param topology the mesh
@@ -37,7 +45,7 @@ public final class SurfacePoint implements MaterialPoint {
    */
   public SurfacePoint(
       Topology topology, int triangle, double weight1, double weight2, double offset_mm) {
-    this(topology, triangle, new TrianglePlace(weight1, weight2, offset_mm), WEIGHT_TOLERANCE);
+    this(topology, triangle, new TrianglePlace(weight1, weight2, offset_mm), WEIGHT_TOLERANCE, 0);
   }
 
   /**
@@ -54,10 +62,14 @@ public final class SurfacePoint implements MaterialPoint {
     for (int i = 0; i < 3; i++) {
       x[i] = Vectors.at(rest, topology.unknowns().vertex(topology.vertex(triangle, i)));
     }
-    return new SurfacePoint(topology, triangle, TrianglePlace.of(x[0], x[1], x[2], point), BESIDE);
+    double squashed = 2 * SQUASHED * new PlateFrame(x[0], x[1], x[2]).area();
+    TrianglePlace place = TrianglePlace.of(x[0], x[1], x[2], point);
+    return new SurfacePoint(topology, triangle, place, BESIDE, squashed);
   }
 
-  private SurfacePoint(Topology topology, int triangle, TrianglePlace place, double outside) {
+  private SurfacePoint(
+      Topology topology, int triangle, TrianglePlace place, double outside, double squashed) {
+    this.squashed = squashed;
     this.weight =
         new double[] {1 - place.weight1() - place.weight2(), place.weight1(), place.weight2()};
     this.offset = place.height();
@@ -84,13 +96,13 @@ public final class SurfacePoint implements MaterialPoint {
     return Vectors.at(u, unknowns[3 * i]);
   }
 
-  private PlateFrame frame(double[] u) {
-    return new PlateFrame(corner(u, 0), corner(u, 1), corner(u, 2));
+  private Lever lever(double[] u) {
+    return new Lever(corner(u, 0), corner(u, 1), corner(u, 2), squashed);
   }
 
   @Override
   public double[] position(double[] u) {
-    double[] p = offset == 0 ? new double[3] : Vectors.scale(offset, frame(u).normal());
+    double[] p = offset == 0 ? new double[3] : Vectors.scale(offset, lever(u).direction());
     for (int i = 0; i < 3; i++) {
       p = Vectors.add(p, weight[i], corner(u, i));
     }
@@ -99,13 +111,10 @@ public final class SurfacePoint implements MaterialPoint {
 
   @Override
   public double[] jacobian(double[] u) {
-    PlateFrame frame = frame(u);
     double[] jacobian = new double[27];
+    lever(u).addJacobian(offset, jacobian);
     for (int a = 0; a < 3; a++) {
       for (int i = 0; i < 3; i++) {
-        for (int b = 0; b < 3; b++) {
-          jacobian[a * 9 + 3 * i + b] = offset * frame.tip(i)[a] * frame.normal()[b];
-        }
         jacobian[a * 9 + 3 * i + a] += weight[i];
       }
     }
@@ -115,7 +124,7 @@ public final class SurfacePoint implements MaterialPoint {
   @Override
   public void addCurvature(double[] u, double[] w, double[] hessian) {
     if (offset != 0) {
-      frame(u).addNormalCurvature(Vectors.scale(offset, w), hessian);
+      lever(u).addCurvature(Vectors.scale(offset, w), hessian);
     }
   }
 }

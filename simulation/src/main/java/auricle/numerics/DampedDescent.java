@@ -115,7 +115,7 @@ public final class DampedDescent {
     double tolerance = Math.max(LEFT * forces, settings.residualTolerance());
     damped.hold(x, drag);
     NewtonSettings loose = new NewtonSettings(tolerance, 1, MOST, RELAXED, 0, false, true);
-    NewtonResult step = held.minimise(x, loose, this::goesOn);
+    NewtonResult step = held.minimise(x, loose, n -> wellPosed(n) && goesOn(n));
     adapt(step.converged(), step.iterations().size());
     return new NewtonResult(
         step.outcome() == Outcome.CONVERGED ? Outcome.STALLED : step.outcome(),
@@ -125,6 +125,14 @@ public final class DampedDescent {
         point.allowed(settings.residualTolerance()),
         step.negativePivots(),
         step.iterations());
+  }
+
+  /**
+   * Whether a step is worth going on with: where the curvature is negative in spite of the drag, or
+   * the iteration had to turn back, there is too little of it, and whatever was gained is kept.
+   */
+  private static boolean wellPosed(NewtonIteration n) {
+    return n.negativePivots() == 0 && n.step() > 0;
   }
 
   private void adapt(boolean led, int iterations) {
