@@ -9,11 +9,13 @@ import java.util.function.DoubleFunction;
  * tension all along, pulling only.
  *
  * <pre>
- *   W = law(L),   L = Σ_s √(|p_{s+1} − p_s|² + ε²),   ε = 10⁻⁴ mm
+ *   W = law(L),   L = Σ_s μ(|p_{s+1} − p_s|)
  * </pre>
  *
- * <p>ε keeps the derivatives finite where two successive points meet (a gap tied to nothing); it
- * makes a segment of length ℓ longer by ε²/2ℓ, 5·10⁻⁹ mm at 1 mm, and one of no length count ε.
+ * <p>μ is the {@link RoundedLength}: a segment's own length, unless its ends are nearer each other
+ * than the thread is thick, where they meet and its pull fades out. Without that the pull would
+ * turn about at once where two points meet, and no rest there be stationary. A segment of no length
+ * counts 3/8 of the thickness.
  *
  * <p>One contribution. Its stencil holds every unknown of the points once, ascending. The law may
  * be changed between solutions, never within one.
@@ -26,16 +28,24 @@ import java.util.function.DoubleFunction;
  * runs straight).
  */
 public final class ElasticThread implements EnergyTerm {
-  private static final double EPSILON = 1e-4;
+  /** A thread of no thickness has this one, mm, so that derivatives are finite. */
+  private static final double THINNEST = 1e-4;
 
   private final String name;
   private final PointStencil points;
   private final boolean closed;
   private final double axialStiffness;
+  private final double thickness;
   private double loadFactor = 1;
   private double foreseen = Double.NaN;
   private ThreadLaw law = new ThreadLaw.ConstantPull(0);
   private DoubleFunction<ThreadLaw> lawAt = lambda -> new ThreadLaw.ConstantPull(0);
+
+  /** A thread of no thickness that does not pull yet. */
+  public ElasticThread(
+      String name, List<MaterialPoint> points, boolean closed, double axialStiffness_N) {
+    this(name, points, closed, axialStiffness_N, 0);
+  }
 
   /**
    * A thread that does not pull yet.
@@ -44,10 +54,15 @@ public final class ElasticThread implements EnergyTerm {
    * @param points the points in the order in which the thread passes them
    * @param closed whether it returns from the last to the first
    * @param axialStiffness_N EA: force per unit strain
+   * @param thickness_mm its diameter: points that are nearer each other meet
    * @throws IllegalArgumentException for fewer than two points or a stiffness that is not positive
    */
   public ElasticThread(
-      String name, List<MaterialPoint> points, boolean closed, double axialStiffness_N) {
+      String name,
+      List<MaterialPoint> points,
+      boolean closed,
+      double axialStiffness_N,
+      double thickness_mm) {
     if (points.size() < 2 || !(axialStiffness_N > 0) || Double.isInfinite(axialStiffness_N)) {
       throw new IllegalArgumentException(
           "%s: %d points and axial stiffness %s N; expected at least 2 and a positive stiffness"
@@ -57,6 +72,12 @@ public final class ElasticThread implements EnergyTerm {
     this.points = new PointStencil(points);
     this.closed = closed;
     this.axialStiffness = axialStiffness_N;
+    this.thickness = Math.max(thickness_mm, THINNEST);
+  }
+
+  /** The same thread, which does not pull yet. */
+  public ElasticThread fresh() {
+    return new ElasticThread(name, points.points(), closed, axialStiffness, thickness);
   }
 
   /** From now on elastic with the given rest length, mm, whatever the load factor. */
@@ -151,7 +172,7 @@ public final class ElasticThread implements EnergyTerm {
     double length = 0;
     double[][] p = points.positions(u);
     for (int s = 0; s < segments(p.length); s++) {
-      length += segment(Vectors.subtract(p[(s + 1) % p.length], p[s]));
+      length += segment(Vectors.subtract(p[(s + 1) % p.length], p[s])).value();
     }
     return length;
   }
@@ -161,8 +182,8 @@ public final class ElasticThread implements EnergyTerm {
     return law.tension(length(u));
   }
 
-  private static double segment(double[] r) {
-    return Math.sqrt(Vectors.dot(r, r) + EPSILON * EPSILON);
+  private RoundedLength segment(double[] r) {
+    return new RoundedLength(Vectors.dot(r, r), thickness);
   }
 
   private int segments(int pointCount) {
@@ -224,23 +245,23 @@ public final class ElasticThread implements EnergyTerm {
       int e = (s + 1) % p.length;
       double[] r = Vectors.subtract(p[e], p[s]);
       double[] change = Vectors.subtract(Vectors.subtract(q[e], q[s]), r);
-      longer += Vectors.dot(r, change) / segment(r);
+      longer += 2 * segment(r).slope() * Vectors.dot(r, change);
     }
     double length = length(from);
     foreseen = Math.max(0, law.tension(length) + law.stiffness(length) * longer);
   }
 
-  /** Adds one segment's ∂L/∂p to g and T ∂²L/∂p² to h, with ∂²ℓ/∂r² = (I − r rᵀ/ℓ²)/ℓ. */
-  private static void addSegment(
-      int from, int to, double[][] p, double tension, double[] g, double[] h) {
+  /** Adds one segment's ∂L/∂p to g and T ∂²L/∂p² to h, by the derivatives of μ by |r|². */
+  private void addSegment(int from, int to, double[][] p, double tension, double[] g, double[] h) {
     double[] r = Vectors.subtract(p[to], p[from]);
-    double length = segment(r);
+    double slope = 2 * segment(r).slope();
+    double bending = 4 * segment(r).bend();
     int n = g.length;
     for (int a = 0; a < 3; a++) {
-      g[3 * to + a] += r[a] / length;
-      g[3 * from + a] -= r[a] / length;
+      g[3 * to + a] += slope * r[a];
+      g[3 * from + a] -= slope * r[a];
       for (int b = 0; b < 3; b++) {
-        double bend = tension * ((a == b ? 1 : 0) - r[a] * r[b] / (length * length)) / length;
+        double bend = tension * ((a == b ? slope : 0) + bending * r[a] * r[b]);
         h[(3 * to + a) * n + 3 * to + b] += bend;
         h[(3 * from + a) * n + 3 * from + b] += bend;
         h[(3 * to + a) * n + 3 * from + b] -= bend;

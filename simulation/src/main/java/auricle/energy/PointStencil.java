@@ -32,6 +32,10 @@ final class PointStencil {
     }
   }
 
+  List<MaterialPoint> points() {
+    return points;
+  }
+
   int[] stencil() {
     return stencil;
   }

@@ -45,7 +45,7 @@ public record BodyThread(
         stiffness,
         Optional.of(row),
         tearThrough_n,
-        new ElasticThread("thread " + name, points, true, stiffness));
+        new ElasticThread("thread " + name, points, true, stiffness, row.diameter_mm()));
   }
 
   /** Something that pulls but is no suture. */
@@ -96,9 +96,9 @@ public record BodyThread(
 
   /** The same thread with a law of its own, as it is now. */
   BodyThread copy() {
-    ElasticThread same = new ElasticThread(thread.name(), points, closed, axialStiffness_n);
     BodyThread copy =
-        new BodyThread(name, purpose, points, closed, axialStiffness_n, row, tearThrough_n, same);
+        new BodyThread(
+            name, purpose, points, closed, axialStiffness_n, row, tearThrough_n, thread.fresh());
     copy.follow(thread.law());
     return copy;
   }

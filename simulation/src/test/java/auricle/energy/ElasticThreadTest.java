@@ -55,6 +55,28 @@ class ElasticThreadTest {
     EnergyTermContract.assertExact(thread, u);
   }
 
+  /** Two points nearer each other than the thread is thick, then on top of each other. */
+  @Test
+  void aPullFadesOutSmoothlyWhereItsPointsMeet() {
+    VertexPoint a = new VertexPoint(mesh.vertex(6, 0));
+    VertexPoint b = new VertexPoint(mesh.vertex(6, 1));
+    ElasticThread thread = new ElasticThread("shut", List.of(a, b), false, 40, 0.2);
+    thread.pull(0.8);
+    for (double distance : new double[] {0.3, 0.2001, 0.1999, 0.1, 0.01, 0}) {
+      double[] met = u.clone();
+      for (int c = 0; c < 3; c++) {
+        met[b.unknowns()[c]] = met[a.unknowns()[c]] + distance * (c == 1 ? 0.8 : c * 0.3);
+      }
+      EnergyTermContract.assertExact(thread, met);
+      double pull = Vectors.norm(Vectors.at(Shapes.gradient(thread, met), a.unknowns()[0]));
+      double apart = Vectors.norm(Vectors.subtract(b.position(met), a.position(met)));
+      double s = Math.min(1, apart / 0.2);
+      assertEquals(0.8 * (1.5 * s - 0.5 * s * s * s), pull, 1e-12);
+      assertEquals(
+          0.025 * (3 + 6 * s * s - s * s * s * s) + apart - 0.2 * s, thread.length(met), 1e-14);
+    }
+  }
+
   @Test
   void derivativesOfASpreadBiteAreExact() {
     List<MaterialPoint> held = bites();
