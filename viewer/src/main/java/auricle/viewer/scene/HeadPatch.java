@@ -13,7 +13,7 @@ import javafx.scene.shape.VertexFormat;
  */
 enum HeadPatch {
   /** The root of the ear stands on it, on a low mound: for an eye before the ear or beside it. */
-  TO_THE_ROOT(85) {
+  TO_THE_ROOT(125) {
     @Override
     double height_mm(double y, double z) {
       return -0.2 - roundingOff(y, y > 0 ? 320 : 200) - roundingOff(z, 360) + root(y, z);
@@ -29,9 +29,9 @@ enum HeadPatch {
   };
 
   /** No more than it needs to look round: it is drawn by software where there is no card. */
-  private static final int AROUND = 44;
+  private static final int AROUND = 56;
 
-  private static final int OUTWARDS = 26;
+  private static final int OUTWARDS = 32;
   private static final double FLAT_MM = 22;
 
   private final double reach_mm;
@@ -70,7 +70,8 @@ enum HeadPatch {
 
   private void put(int i, int j, float[] points, float[] normals, boolean mirrored) {
     double angle = 2 * Math.PI * i / AROUND;
-    double r = reach_mm * j / OUTWARDS;
+    double out = (double) j / OUTWARDS;
+    double r = reach_mm * out * (0.5 + 0.5 * out); // finer beside the ear
     double y = r * Math.cos(angle);
     double z = 1.15 * r * Math.sin(angle);
     float[] place = {(float) height_mm(y, z), (float) y, (float) z};

@@ -8,15 +8,19 @@ import java.util.List;
 
 /**
  * The 256 colours of a run of pictures that differ least from what the pictures hold, and the
- * pictures in them. One palette for all, so that nothing flickers from picture to picture; what
- * falls between two colours is spread over neighbouring pixels (Floyd and Steinberg 1976, An
- * adaptive algorithm for spatial grey scale, Proc Soc Inf Disp 17:75-77), so that shades of skin do
- * not break into bands.
+ * pictures in them. One palette for all, so that nothing flickers from picture to picture. What
+ * falls between two colours is drawn with both, so that shades of skin do not break into bands, by
+ * a pattern that stays in its place from picture to picture (Bayer 1973, An optimum method for
+ * two-level rendition of continuous-tone pictures, Proc IEEE Int Conf Commun 26:11-15): what is
+ * handed on from pixel to pixel instead is seen as grain that crawls.
  */
 final class GifColours {
   private static final int[] SHIFT = {16, 8, 0};
 
   private static final int COLOURS = 256;
+
+  /** In which order the pixels of a square of four by four take the farther colour. */
+  private static final int[] ORDER = {0, 8, 2, 10, 12, 4, 14, 6, 3, 11, 1, 9, 15, 7, 13, 5};
 
   private final int[] palette;
   private final IndexColorModel model;
@@ -47,38 +51,45 @@ final class GifColours {
     BufferedImage drawn = new BufferedImage(w, h, BufferedImage.TYPE_BYTE_INDEXED, model);
     byte[] places = ((DataBufferByte) drawn.getRaster().getDataBuffer()).getData();
     int[] row = new int[w];
-    float[] here = new float[3 * (w + 2)];
-    float[] below = new float[3 * (w + 2)];
     for (int y = 0; y < h; y++) {
       frame.getRGB(0, y, w, 1, row, 0, w);
       for (int x = 0; x < w; x++) {
-        places[y * w + x] = (byte) place(row[x], x, here, below);
+        double turn = (ORDER[4 * (y % 4) + x % 4] + 0.5) / ORDER.length;
+        places[y * w + x] = (byte) place(row[x], turn);
       }
-      float[] done = here;
-      here = below;
-      below = done;
-      Arrays.fill(below, 0);
     }
     return drawn;
   }
 
-  /** The colour of a pixel; what it is off is handed on to the right and to the row below. */
-  private int place(int rgb, int x, float[] here, float[] below) {
-    int wanted = 0;
-    float[] exact = new float[3];
-    for (int c = 0; c < 3; c++) {
-      exact[c] = (rgb >> SHIFT[c] & 255) + here[3 * (x + 1) + c];
-      wanted |= Math.max(0, Math.min(255, Math.round(exact[c]))) << SHIFT[c];
+  /**
+   * The nearest colour, or the one on the other side of what is wanted.
+   *
+   * @param turn from 0 to 1: how far on the way to the other one the wanted colour must be for it
+   */
+  private int place(int rgb, double turn) {
+    int near = nearest(rgb);
+    int far = nearest(beyond(rgb, palette[near]));
+    return share(rgb, palette[near], palette[far]) > turn ? far : near;
+  }
+
+  /** A colour as far from another as that is from a third, on its other side. */
+  private static int beyond(int rgb, int from) {
+    int beyond = 0;
+    for (int shift : SHIFT) {
+      int c = 2 * (rgb >> shift & 255) - (from >> shift & 255);
+      beyond |= Math.max(0, Math.min(255, c)) << shift;
     }
-    int place = nearest(wanted);
-    for (int c = 0; c < 3; c++) {
-      float off = exact[c] - (palette[place] >> SHIFT[c] & 255);
-      here[3 * (x + 2) + c] += off * 7 / 16;
-      below[3 * x + c] += off * 3 / 16;
-      below[3 * (x + 1) + c] += off * 5 / 16;
-      below[3 * (x + 2) + c] += off / 16;
+    return beyond;
+  }
+
+  /** How far a colour is on the way from one to another; 0 if these are the same. */
+  private static double share(int rgb, int from, int to) {
+    int along = 0;
+    for (int shift : SHIFT) {
+      int start = from >> shift & 255;
+      along += ((rgb >> shift & 255) - start) * ((to >> shift & 255) - start);
     }
-    return place;
+    return (double) along / Math.max(1, apart(from, to));
   }
 
   private int nearest(int rgb) {

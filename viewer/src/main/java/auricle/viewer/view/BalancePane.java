@@ -42,7 +42,7 @@ final class BalancePane extends SidePane {
     this.look = look;
     this.light = light;
     this.table = new BalanceTable(look, light);
-    this.show = new SheetCanvas(look, 13);
+    this.show = new SheetCanvas(look, 13).growing();
     cautions.getChildren().add(Texts.paragraph("None.", "hint"));
     getChildren()
         .addAll(

@@ -52,7 +52,7 @@ final class BalanceTable extends GridPane {
     getStyleClass().add("balance-table");
     for (int i = 0; i < HEADS.size(); i++) {
       ColumnConstraints column = new ColumnConstraints();
-      column.setHgrow(i == 0 || i == HEADS.size() - 1 ? Priority.ALWAYS : Priority.SOMETIMES);
+      column.setHgrow(Priority.ALWAYS);
       getColumnConstraints().add(column);
     }
     for (int i = 0; i < HEADS.size(); i++) {
@@ -87,7 +87,9 @@ final class BalanceTable extends GridPane {
   private void add(BalanceRow row, int i) {
     int levels = Level.values().length;
     if (i == levels) {
-      cell(Texts.label("angles", "balance-head"), 0, levels + 1);
+      Label second = Texts.label("angles, helical show", "balance-head");
+      setColumnSpan(second, 3);
+      cell(second, 0, levels + 1);
     }
     Line line =
         new Line(

@@ -29,7 +29,7 @@ final class CoursePane extends SidePane {
   CoursePane(Showing showing, Solving solving, Look look) {
     super("course");
     this.showing = showing;
-    this.chart = new SheetCanvas(look, 19);
+    this.chart = new SheetCanvas(look, 19).growing();
     table.getStyleClass().add("change-table");
     for (int i = 0; i <= HEADS.size(); i++) {
       ColumnConstraints column = new ColumnConstraints();

@@ -79,6 +79,14 @@ final class EarPane extends StackPane {
     look.textScale().addListener(o -> Platform.runLater(() -> lay(chip)));
   }
 
+  /** Sets the legend in smaller type, where there is little height. */
+  void low(boolean now) {
+    legend.getStyleClass().remove("low");
+    if (now) {
+      legend.getStyleClass().add("low");
+    }
+  }
+
   private void lay(StateChip chip) {
     boolean over = getHeight() > OVER_FROM_EM * Texts.em(look);
     if (over && body.getTop() != null) {

@@ -11,6 +11,7 @@ import javafx.geometry.HPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -43,9 +44,10 @@ final class HeadPane extends SidePane {
       column.setPercentWidth(s);
       table.getColumnConstraints().add(column);
     }
-    HBox views =
-        new HBox(
+    FlowPane views =
+        new FlowPane(
             6,
+            4,
             view("From the front", 0, 0),
             view("From behind", 180, 0),
             view("From above", 0, 89));

@@ -83,13 +83,8 @@ final class LessonPane extends BorderPane {
                 "Lessons show what each step does to the other thirds. A lesson opens its own scenario; save yours first.",
                 "lesson-text"));
     for (String name : LessonReader.shipped()) {
-      Button button = new Button(TITLES.getOrDefault(name, name));
-      button.setId("lesson-" + name);
-      button.setWrapText(true);
-      button.setMaxWidth(Double.MAX_VALUE);
-      button.setMinHeight(USE_PREF_SIZE);
-      button.setOnAction(e -> lessons.begin(name));
-      body.getChildren().add(button);
+      String title = TITLES.getOrDefault(name, name);
+      body.getChildren().add(wide(title, "lesson-" + name, () -> lessons.begin(name)));
     }
   }
 
@@ -100,19 +95,13 @@ final class LessonPane extends BorderPane {
         .add(Texts.label("Page " + (at.page() + 1) + " of " + at.lesson().pages().size(), "hint"));
     if (page.asks()) {
       body.getChildren().add(Texts.paragraph(page.question(), "lesson-question"));
-      for (int i = 0; i < page.choices().size(); i++) {
-        body.getChildren().add(choice(at, page, i));
-      }
     }
-    if (!at.waits()) {
-      if (page.asks()) {
-        body.getChildren()
-            .add(
-                Texts.label(
-                    at.answeredRightly() ? "Yes." : "No: " + page.choices().get(page.right()) + ".",
-                    "lesson-question"));
+    if (at.waits()) {
+      for (int i = 0; i < page.choices().size(); i++) {
+        body.getChildren().add(choice(page, i));
       }
-      body.getChildren().add(Texts.paragraph(page.text(), "lesson-text"));
+    } else {
+      answered(at, page);
     }
     setBottom(buttons(at));
     if (playing) {
@@ -120,14 +109,28 @@ final class LessonPane extends BorderPane {
     }
   }
 
-  private Button choice(Lessons.At at, Lesson.Page page, int i) {
-    Button button = new Button(page.choices().get(i));
-    button.setId("answer-" + (i + 1));
+  /** In the place of the choices, so that the answer is in sight in a small window too. */
+  private void answered(Lessons.At at, Lesson.Page page) {
+    if (page.asks()) {
+      String verdict = at.answeredRightly() ? "Yes: " : "No: ";
+      body.getChildren()
+          .add(Texts.paragraph(verdict + page.choices().get(page.right()) + ".", "lesson-verdict"));
+    }
+    body.getChildren().add(Texts.paragraph(page.text(), "lesson-text"));
+  }
+
+  private Button choice(Lesson.Page page, int i) {
+    return wide(page.choices().get(i), "answer-" + (i + 1), () -> lessons.answer(i));
+  }
+
+  private static Button wide(String words, String id, Runnable action) {
+    Button button = new Button(words);
+    button.setId(id);
+    button.getStyleClass().add("wide-button");
     button.setWrapText(true);
     button.setMaxWidth(Double.MAX_VALUE);
     button.setMinHeight(USE_PREF_SIZE);
-    button.setDisable(!at.waits());
-    button.setOnAction(e -> lessons.answer(i));
+    button.setOnAction(e -> action.run());
     return button;
   }
 

@@ -14,6 +14,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
@@ -27,22 +28,23 @@ final class SectionPane extends SidePane {
   SectionPane(Showing showing, Look look) {
     super("section");
     this.showing = showing;
-    this.canvas = new SheetCanvas(look, 24);
+    this.canvas = new SheetCanvas(look, 24).growing();
     level.setId("section-level");
     level.setAccessibleText("Level of the section, % of ear height");
     level.setBlockIncrement(1);
     HBox.setHgrow(level, Priority.ALWAYS);
     HBox row = new HBox(8, Texts.label("Level"), level, value);
     row.setAlignment(Pos.CENTER_LEFT);
-    HBox quick = new HBox(6);
+    FlowPane quick = new FlowPane(6, 4);
     for (Level l : Level.values()) {
       Button button = new Button(Balance.label(l));
       button.setOnAction(e -> level.setValue(l.heightPercent()));
       quick.getChildren().add(button);
     }
-    HBox key =
-        new HBox(
+    FlowPane key =
+        new FlowPane(
             14,
+            2,
             Texts.label("before", "tone-before"),
             Texts.label("now", "balance-now"),
             Texts.label("12 months", "tone-year"),

@@ -9,10 +9,13 @@ import auricle.viewer.viewmodel.Look;
 import java.util.List;
 import javafx.beans.InvalidationListener;
 import javafx.beans.WeakInvalidationListener;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
@@ -42,9 +45,14 @@ final class SheetCanvas extends Region {
     look.theme().addListener(new WeakInvalidationListener(again));
     look.textScale().addListener(new WeakInvalidationListener(again));
     prefHeightProperty()
-        .bind(
-            javafx.beans.binding.Bindings.createDoubleBinding(
-                () -> height_em * Texts.em(look), look.textScale()));
+        .bind(Bindings.createDoubleBinding(() -> height_em * Texts.em(look), look.textScale()));
+  }
+
+  /** Takes free height of a pane, up to as much as it is wide. */
+  SheetCanvas growing() {
+    VBox.setVgrow(this, Priority.ALWAYS);
+    maxHeightProperty().bind(Bindings.max(widthProperty(), prefHeightProperty()));
+    return this;
   }
 
   /** What is drawn from now on. */

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.layout.Region;
 
 /** Panes under titles, one of them open. */
 final class Tabs extends TabPane {
@@ -15,14 +16,19 @@ final class Tabs extends TabPane {
     setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
   }
 
-  /** Adds a pane as high as it needs to be, which is moved up and down in its tab. */
-  void add(String title, Supplier<Node> pane) {
+  /**
+   * Adds a pane as high as its tab or as it needs to be, which is moved up and down in its tab
+   * where that is more; drawings in it may grow.
+   */
+  void add(String title, Supplier<Region> pane) {
     addWhole(title, () -> scrolled(pane.get()));
   }
 
-  private static ScrollPane scrolled(Node pane) {
+  private static ScrollPane scrolled(Region pane) {
     ScrollPane scroll = new ScrollPane(pane);
     scroll.setFitToWidth(true);
+    scroll.setFitToHeight(true);
+    pane.setMinHeight(USE_PREF_SIZE);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     return scroll;
   }

@@ -25,7 +25,7 @@ final class ToolRow extends FlowPane {
   private final Node colours;
   private final Node layers;
   private final FlowPane views = new FlowPane();
-  private final MenuButton viewMenu = new MenuButton("Seen from");
+  private final MenuButton viewMenu = new MenuButton("View");
 
   ToolRow(Models models, Workbench bench) {
     getStyleClass().add("tool-row");
@@ -69,7 +69,9 @@ final class ToolRow extends FlowPane {
 
   /** Whether there is little width. */
   void narrow(boolean now) {
+    getStyleClass().remove("narrow");
     if (now) {
+      getStyleClass().add("narrow");
       getChildren().setAll(colours, layers, viewMenu);
     } else {
       getChildren().setAll(back, colours, layers, views);

@@ -22,6 +22,9 @@ final class Welcome extends VBox {
     ScrollPane scroll = new ScrollPane(text);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(true);
+    scroll.setAccessibleText(title);
+    scroll.prefViewportHeightProperty().bind(text.heightProperty());
     getChildren().add(scroll);
     Button button = new Button("Understood");
     button.setId("welcome-close");

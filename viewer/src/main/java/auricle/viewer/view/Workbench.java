@@ -58,6 +58,7 @@ public final class Workbench extends StackPane {
   private void low(StateChip state, boolean now) {
     state.low(now);
     time.low(now);
+    ear.low(now);
   }
 
   private void fill() {

@@ -57,7 +57,7 @@ public final class Balance {
         row(
             result,
             now,
-            "Show, mm",
+            "Helical show, mm",
             "mm",
             Measures::helicalShowUpper_mm,
             target.helicalShow_mm(),
