@@ -96,7 +96,7 @@ public final class Exports {
     String style = pane.getStyle();
     pane.setManaged(false);
     try {
-      pane.setStyle("-fx-font-size: " + em * scale + "px;");
+      pane.setStyle("-fx-font-size: " + em * scale + "px; -fx-border-color: transparent;");
       pane.resize(scale * width, scale * height);
       pane.applyCss();
       pane.layout();

@@ -7,10 +7,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.Parent;
 import javafx.scene.control.Alert;
 import javafx.scene.control.ButtonBar.ButtonData;
 import javafx.scene.control.ButtonType;
 import javafx.scene.control.ChoiceDialog;
+import javafx.scene.control.Dialog;
+import javafx.scene.control.DialogPane;
 import javafx.stage.FileChooser;
 import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Stage;
@@ -90,7 +93,7 @@ public final class FileDialogs {
             drop,
             stay);
     alert.setHeaderText("Save the changes to “" + desk.document().get().title() + "”?");
-    alert.initOwner(stage);
+    dress(alert);
     ButtonType answer = alert.showAndWait().orElse(stay);
     if (answer.equals(save)) {
       return files.file().get().isPresent() ? files.save() : saveAs();
@@ -155,11 +158,21 @@ public final class FileDialogs {
   /** Asks how large the pictures of a run shall be. */
   private Optional<Integer> height() {
     ChoiceDialog<Integer> dialog = new ChoiceDialog<>(USUAL_HEIGHT_PX, HEIGHTS_PX);
-    dialog.initOwner(stage);
+    dress(dialog);
     dialog.setTitle("Size of the pictures");
     dialog.setHeaderText("How high shall each picture be?");
     dialog.setContentText("Height, pixels");
     return dialog.showAndWait();
+  }
+
+  /** In the colours of the window and its size of text. */
+  private void dress(Dialog<?> dialog) {
+    dialog.initOwner(stage);
+    Parent window = stage.getScene().getRoot();
+    DialogPane pane = dialog.getDialogPane();
+    pane.getStylesheets().addAll(window.getStylesheets());
+    pane.getStyleClass().addAll(window.getStyleClass());
+    pane.setStyle(window.getStyle());
   }
 
   private void told(List<String> wrong) {
