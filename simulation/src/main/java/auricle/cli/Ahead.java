@@ -13,11 +13,10 @@ final class Ahead<T> {
   }
 
   /** Begins on a thread of its own and returns at once. */
-  Ahead<T> begin() {
+  void begin() {
     Thread thread = new Thread(task, "ahead");
     thread.setDaemon(true);
     thread.start();
-    return this;
   }
 
   /** What was loaded; loads it here if nobody has begun. */

@@ -34,6 +34,8 @@ import picocli.CommandLine.Spec;
     versionProvider = ProgramVersion.class,
     footer = {"", UseNotice.TEXT})
 final class CheckCommand implements Callable<Integer> {
+  private final Ahead<ScenarioSchema> schema;
+
   @Parameters(arity = "0..*", paramLabel = "SCENARIO.yaml", description = "Files to check.")
   private List<Path> files = new ArrayList<>();
 
@@ -48,6 +50,10 @@ final class CheckCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
+  CheckCommand(Ahead<ScenarioSchema> schema) {
+    this.schema = schema;
+  }
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
@@ -61,7 +67,8 @@ final class CheckCommand implements Callable<Integer> {
       return ExitCode.BAD_INPUT;
     }
     try {
-      return checkAll(new ScenarioReader(ScenarioSchema.load(), MaterialTables.load(tables)), out);
+      MaterialTables rows = MaterialTables.load(tables);
+      return checkAll(new ScenarioReader(schema.get(), rows), out);
     } catch (BadInputException e) {
       FindingLines.print(e.findings(), spec.commandLine().getErr());
       return ExitCode.BAD_INPUT;

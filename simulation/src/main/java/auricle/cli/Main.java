@@ -2,6 +2,7 @@ package auricle.cli;
 
 import auricle.modelfile.ModelSchema;
 import auricle.report.UseNotice;
+import auricle.scenario.ScenarioSchema;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -28,6 +29,9 @@ public final class Main {
   /** Commands that read model files. */
   private static final List<String> OF_MODELS = List.of("analyse", "verify");
 
+  /** Commands that read scenario files. */
+  private static final List<String> OF_SCENARIOS = List.of("rehearse", "check");
+
   private Main() {}
 
   /** Runs the command named by the arguments and ends the program with its exit code. */
@@ -47,18 +51,22 @@ public final class Main {
 
   /** The same with other places to write to. */
   static int run(PrintWriter out, PrintWriter err, String... arguments) {
-    Ahead<ModelSchema> schema = new Ahead<>(ModelSchema::load);
-    if (arguments.length > 0 && OF_MODELS.contains(arguments[0])) {
-      // reading the schema takes longest of all that comes before solving: begun beside the rest
-      schema.begin();
+    Ahead<ModelSchema> models = new Ahead<>(ModelSchema::load);
+    Ahead<ScenarioSchema> scenarios = new Ahead<>(ScenarioSchema::load);
+    // reading a schema takes longest of all that comes before solving: begun beside the rest
+    String command = arguments.length == 0 ? "" : arguments[0];
+    if (OF_MODELS.contains(command)) {
+      models.begin();
+    } else if (OF_SCENARIOS.contains(command)) {
+      scenarios.begin();
     }
     CommandLine line = new CommandLine(new Main());
-    line.addSubcommand(new RehearseCommand());
-    line.addSubcommand(new CheckCommand());
+    line.addSubcommand(new RehearseCommand(scenarios));
+    line.addSubcommand(new CheckCommand(scenarios));
     line.addSubcommand(new MaterialsCommand());
     line.addSubcommand(new CalibrateCommand());
-    line.addSubcommand(new AnalyseCommand(schema));
-    line.addSubcommand(new VerifyCommand(schema));
+    line.addSubcommand(new AnalyseCommand(models));
+    line.addSubcommand(new VerifyCommand(models));
     // the settings hold for the commands that are there by now
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new ProgramErrors());

@@ -16,15 +16,23 @@ import java.util.Optional;
 
 /** Rehearses one scenario and puts its results into a folder, all of them or none. */
 final class RehearsalRun {
+  private final Ahead<ScenarioSchema> schema;
   private final Path file;
   private final Path out;
   private final RehearsalOptions options;
   private final PrintWriter errors;
 
   /**
+   * @param schema what the file is checked against
    * @param out folder for the results; an empty path for none
    */
-  RehearsalRun(Path file, Path out, RehearsalOptions options, PrintWriter errors) {
+  RehearsalRun(
+      Ahead<ScenarioSchema> schema,
+      Path file,
+      Path out,
+      RehearsalOptions options,
+      PrintWriter errors) {
+    this.schema = schema;
     this.file = file;
     this.out = out;
     this.options = options;
@@ -38,7 +46,6 @@ final class RehearsalRun {
    * @throws BadInputException if the scenario cannot be used or the results cannot be written
    */
   Optional<RehearsalReport> run() throws BadInputException {
-    Ahead<ScenarioSchema> schema = new Ahead<>(ScenarioSchema::load).begin();
     MaterialTables tables = MaterialTables.load(options.tables());
     LoadedScenario loaded = new ScenarioReader(schema.get(), tables).read(file);
     if (writes()) {

@@ -7,6 +7,7 @@ import auricle.report.RehearsalReport;
 import auricle.report.RehearsalSchema;
 import auricle.report.RehearsalText;
 import auricle.report.UseNotice;
+import auricle.scenario.ScenarioSchema;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -37,6 +38,8 @@ import picocli.CommandLine.Spec;
       UseNotice.TEXT
     })
 final class RehearseCommand implements Callable<Integer> {
+  private final Ahead<ScenarioSchema> schema;
+
   @Parameters(
       index = "0",
       arity = "0..1",
@@ -93,6 +96,10 @@ final class RehearseCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
+  RehearseCommand(Ahead<ScenarioSchema> schema) {
+    this.schema = schema;
+  }
+
   @Override
   public Integer call() {
     PrintWriter output = spec.commandLine().getOut();
@@ -109,7 +116,7 @@ final class RehearseCommand implements Callable<Integer> {
     try {
       RehearsalOptions options =
           new RehearsalOptions(mesh, !tied, samples, seed, tables, reactions, quiet);
-      return new RehearsalRun(file, out, options, errors)
+      return new RehearsalRun(schema, file, out, options, errors)
           .run()
           .map(report -> tell(report, output))
           .orElse(ExitCode.CANCELLED);

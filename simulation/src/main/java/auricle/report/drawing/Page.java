@@ -18,6 +18,7 @@ public final class Page {
   private final double width_mm;
   private final double height_mm;
   private final List<Mark> marks = new ArrayList<>();
+  private final List<Mark.Label> labels = new ArrayList<>();
 
   /**
    * An empty sheet.
@@ -45,14 +46,14 @@ public final class Page {
     return height_mm;
   }
 
-  /** What has been drawn, in order. */
+  /** What has been drawn, in order, without the labels. */
   public List<Mark> marks() {
     return Collections.unmodifiableList(marks);
   }
 
-  /** The labels among the marks. */
+  /** The labels, which lie above all else. */
   public List<Mark.Label> labels() {
-    return marks.stream().filter(Mark.Label.class::isInstance).map(Mark.Label.class::cast).toList();
+    return Collections.unmodifiableList(labels);
   }
 
   /** Draws a line along a path. */
@@ -84,7 +85,7 @@ public final class Page {
 
   /** Writes a label. */
   public void label(String text, double x, double y, Style style) {
-    marks.add(new Mark.Label(text, x, y, style));
+    labels.add(new Mark.Label(text, x, y, style));
   }
 
   /** Fills a polygon; corners as x, y, x, y, … */

@@ -79,6 +79,14 @@ class PageFilesTest {
   }
 
   @Test
+  void aLabelIsTextAloneAndNoOutlineBesideIt() throws Exception {
+    assertEquals(2, page().marks().size(), "what lies under the labels");
+    Element root = svg().getDocumentElement();
+    assertEquals(2, root.getElementsByTagName("text").getLength());
+    assertEquals(0, root.getElementsByTagName("path").getLength(), "outlines beside the text");
+  }
+
+  @Test
   void theBoxOfALabelHoldsItsLetters() {
     for (Mark.Label label : page().labels()) {
       Rectangle2D letters = Lettering.outline(label).getBounds2D();
