@@ -7,7 +7,6 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
@@ -27,11 +26,6 @@ public final class Animation {
   private final Showing showing;
   private final double em;
 
-  /** How a run of pictures is kept, by the ending of the file. */
-  private interface Keeping {
-    void keep(List<BufferedImage> frames) throws IOException;
-  }
-
   Animation(EarPane ear, Showing showing, double em) {
     this.ear = ear;
     this.showing = showing;
@@ -47,57 +41,52 @@ public final class Animation {
    */
   public void turntable(Path file, int height_px, Consumer<List<String>> done) {
     Orbit from = ear.scene().orbit();
-    run(
-        TURNTABLE,
-        height_px,
-        i -> ear.scene().look(from.turned(360.0 * i / TURNTABLE, 0)),
-        () -> ear.scene().look(from),
-        keeping(file, TURN_MS),
-        done);
+    PictureRun.Drawing turned =
+        i -> {
+          ear.scene().look(from.turned(360.0 * i / TURNTABLE, 0));
+          return drawn(height_px);
+        };
+    PictureRun run = new PictureRun(TURNTABLE, turned, keeping(file, TURN_MS));
+    run(run, () -> ear.scene().look(from), done);
   }
 
   /** The course, one picture a moment; see {@link #turntable}. */
   public void course(Path file, int height_px, Consumer<List<String>> done) {
     int count = showing.result().get().map(r -> r.course().size()).orElse(0);
     int shown = showing.index();
-    run(count, height_px, showing::show, () -> showing.show(shown), keeping(file, STEP_MS), done);
+    PictureRun.Drawing moment =
+        i -> {
+          showing.show(i);
+          return drawn(height_px);
+        };
+    PictureRun run = new PictureRun(count, moment, keeping(file, STEP_MS));
+    run(run, () -> showing.show(shown), done);
   }
 
-  private interface Turn {
-    void to(int i);
-  }
-
-  private void run(
-      int count,
-      int height_px,
-      Turn turn,
-      Runnable back,
-      Keeping keeping,
-      Consumer<List<String>> done) {
-    List<BufferedImage> frames = new ArrayList<>();
+  private void run(PictureRun run, Runnable back, Consumer<List<String>> done) {
     new AnimationTimer() {
       @Override
       public void handle(long now) {
-        if (frames.size() < count) {
-          turn.to(frames.size());
-          ear.scene().still();
-          frames.add(Exports.enlarged(ear, height_px / ear.getHeight(), em));
-        } else {
+        if (!run.drawNext()) {
           stop();
           back.run();
-          finish(frames, keeping, done);
+          finish(run, done);
         }
       }
     }.start();
   }
 
+  private BufferedImage drawn(int height_px) {
+    ear.scene().still();
+    return Exports.enlarged(ear, height_px / ear.getHeight(), em);
+  }
+
   /** Writes beside the screen's own work: a run of large pictures takes seconds. */
-  private static void finish(
-      List<BufferedImage> frames, Keeping keeping, Consumer<List<String>> done) {
+  private static void finish(PictureRun run, Consumer<List<String>> done) {
     Thread writing =
         new Thread(
             () -> {
-              List<String> told = kept(frames, keeping);
+              List<String> told = run.keep();
               Platform.runLater(() -> done.accept(told));
             },
             "animation");
@@ -105,16 +94,8 @@ public final class Animation {
     writing.start();
   }
 
-  private static List<String> kept(List<BufferedImage> frames, Keeping keeping) {
-    try {
-      keeping.keep(frames);
-      return List.of();
-    } catch (IOException e) {
-      return List.of("Cannot write the animation: " + e.getMessage() + ".");
-    }
-  }
-
-  private static Keeping keeping(Path file, int each_ms) {
+  /** How a run of pictures is kept, by the ending of the file. */
+  private static PictureRun.Keeping keeping(Path file, int each_ms) {
     String name = file.getFileName().toString();
     return name.toLowerCase(Locale.ROOT).endsWith(".gif")
         ? frames -> GifFile.write(file, frames, each_ms)
