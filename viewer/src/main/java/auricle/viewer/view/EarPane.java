@@ -11,6 +11,7 @@ import auricle.viewer.scene.Spot;
 import auricle.viewer.task.Moment;
 import auricle.viewer.task.Rehearsed;
 import auricle.viewer.viewmodel.FieldScale;
+import auricle.viewer.viewmodel.FieldScales;
 import auricle.viewer.viewmodel.Handle;
 import auricle.viewer.viewmodel.Look;
 import auricle.viewer.viewmodel.Marks;
@@ -37,6 +38,7 @@ final class EarPane extends StackPane {
   private final EarMarks marks = new EarMarks(scene);
   private final Ribbon target = new Ribbon(Color.web("#1f9c85", 0.42));
   private final Legend legend = new Legend();
+  private final FieldScales scales = new FieldScales();
   private final BorderPane body = new BorderPane();
   private final Showing showing;
   private final PlanSteps steps;
@@ -157,7 +159,7 @@ final class EarPane extends StackPane {
       scene.ear().colour(kinds, kinds);
       legend.regions(surface);
     } else {
-      FieldScale scale = FieldScale.of(r, paint);
+      FieldScale scale = scales.of(r, paint);
       scene.paint(Palette.AMOUNT);
       float[] shares = scale.shares(surface, paint);
       scene.ear().colour(shares, shares);

@@ -2,6 +2,8 @@ package auricle.viewer.viewmodel;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.EarMeasurements;
@@ -315,5 +317,19 @@ class WorkTest {
     assertEquals(15, FieldScale.roundUp(12.3), 1e-12);
     assertEquals(0.03, FieldScale.roundUp(0.0299), 1e-12);
     assertEquals(1, FieldScale.roundUp(0));
+  }
+
+  @Test
+  void theScaleOfAFieldIsFoundOnceForAResult() {
+    StandInRehearser rehearser = new StandInRehearser();
+    EarCase ear = document().ear();
+    Rehearsed one = rehearser.tied(ear, RehearsalWatcher.SILENT, p -> {}).orElseThrow();
+    Rehearsed other = rehearser.tied(ear, RehearsalWatcher.SILENT, p -> {}).orElseThrow();
+    FieldScales scales = new FieldScales();
+    FieldScale strain = scales.of(one, Paint.STRAIN);
+    assertEquals(FieldScale.of(one, Paint.STRAIN), strain);
+    scales.of(one, Paint.STRESS);
+    assertSame(strain, scales.of(one, Paint.STRAIN));
+    assertNotSame(strain, scales.of(other, Paint.STRAIN));
   }
 }
