@@ -63,10 +63,14 @@ public record Work(
     return switch (r.reach()) {
       case BEFORE -> "Before the plan; working out its steps";
       case END -> "Tied, at rest; working out the steps between";
-      case PART -> "As far as “" + r.tied().label() + "”, at rest; working out the steps after it";
+      case PART -> done(r) + " at rest, as far as “" + r.tied().label() + "”; working out the rest";
       case STEPS -> "Tied, at rest; working out the year";
       case YEAR -> "Tied and over a year, at rest; working out more";
     };
+  }
+
+  private static String done(Rehearsed r) {
+    return r.steps().size() - 1 + " of " + r.ear().plan().enabled().size() + " steps";
   }
 
   /** Ended by the user; what is there of this very plan, if anything. */

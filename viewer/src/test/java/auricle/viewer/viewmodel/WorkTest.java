@@ -215,7 +215,7 @@ class WorkTest {
         List.of(
             doing,
             "upper suture",
-            "As far as “upper suture”, at rest; working out the steps after it …",
+            "1 of 2 steps at rest, as far as “upper suture”; working out the rest …",
             "Fold suture"),
         seen.subList(0, 4));
     assertEquals("At rest: every force is balanced", seen.get(seen.size() - 1));
