@@ -17,6 +17,9 @@ final class Convergence {
   /** Below this the weakest mode cannot be told from rounding of the Hessian. */
   private static final double SINGULAR = 1e-14;
 
+  /** A body whose weakest mode is found to be stiffer than this is held, whatever it is exactly. */
+  private static final double HELD = 1e-9;
+
   /** Steps below this fraction of the extent: nothing left to gain but rounding. */
   private static final double STILL = 1e-9;
 
@@ -95,7 +98,8 @@ final class Convergence {
     if (point.negativePivots() != 0 && point.factor().shift() == 0 && !settings.acceptUnstable()) {
       point.factorize(false);
     }
-    WeakestMode mode = new WeakestMode(point.factor());
+    boolean positive = point.negativePivots() == 0;
+    WeakestMode mode = new WeakestMode(point.factor(), positive ? HELD : Double.POSITIVE_INFINITY);
     double lowest = mode.eigenvalue();
     if (!(Math.abs(lowest) > SINGULAR)) {
       String where = point.function().describe(mode.leader(point.factor()));
@@ -104,7 +108,7 @@ final class Convergence {
               .formatted(where, lowest);
       return Verdict.MECHANISM;
     }
-    if (point.negativePivots() == 0 || settings.acceptUnstable()) {
+    if (positive || settings.acceptUnstable()) {
       return Verdict.SOLVED;
     }
     return Verdict.SADDLE;

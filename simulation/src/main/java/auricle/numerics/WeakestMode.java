@@ -14,7 +14,18 @@ final class WeakestMode {
   private final double[] vector;
   private final double eigenvalue;
 
+  /** The mode and its eigenvalue. */
   WeakestMode(ShiftedFactor factor) {
+    this(factor, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * As far as it has to be known to say whether |κ| is above a limit: every round multiplies a mode
+   * with |κ| far below the limit by far more than all others, so that it would show after two.
+   *
+   * @param clearly an estimate of |κ| above this, many times the limit, is not made any better
+   */
+  WeakestMode(ShiftedFactor factor, double clearly) {
     int n = factor.matrix().pattern().size();
     vector = new double[n];
     long seed = 0x9E3779B97F4A7C15L;
@@ -31,7 +42,8 @@ final class WeakestMode {
       }
       factor.solve(image, vector);
       double size = normalise(factor);
-      if (round > 0 && Math.abs(size - known) <= SETTLED * size) {
+      boolean settled = Math.abs(size - known) <= SETTLED * size;
+      if (round > 0 && (settled || 1 / size > clearly)) {
         break;
       }
       known = size;

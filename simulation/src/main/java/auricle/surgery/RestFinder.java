@@ -36,6 +36,9 @@ final class RestFinder {
   /** Iterations of one change, all attempts together, after which it is given up. */
   private static final int MOST = 400;
 
+  /** What a correction of a foreseen place has to leave of the residual at most. */
+  private static final double CORRECTED = 0.3;
+
   private final TotalEnergy energy;
   private final NewtonMinimiser minimiser;
 
@@ -112,8 +115,9 @@ final class RestFinder {
     Counting counting = new Counting(solving.monitor());
     Settled settled = Settled.untouched();
     for (double done = 0; done < 1 && settled.converged() && !counting.ended(); ) {
-      double next = Stride.next(done, within(change, done));
-      settled = attempt(change, done, next, solving, counting).after(settled);
+      double[] whole = change.motion(1);
+      double next = Stride.next(done, within(whole, done));
+      settled = attempt(change, whole, done, next, solving, counting).after(settled);
       done = next;
     }
     return counting.judge(settled);
@@ -134,8 +138,9 @@ final class RestFinder {
     int halvings = 0;
     int lost = 0;
     while (done < 1 && !counting.ended()) {
-      double next = Stride.next(done, within(change, done) / (1 << halvings));
-      settled = attempt(change, done, next, solving, counting).after(settled);
+      double[] whole = change.motion(1);
+      double next = Stride.next(done, within(whole, done) / (1 << halvings));
+      settled = attempt(change, whole, done, next, solving, counting).after(settled);
       lost += settled.converged() ? 0 : 1;
       if (!settled.converged() && (halvings == MOST_HALVINGS || lost > MOST_LOST)) {
         settled = snap(change, done, next, solving, counting).after(settled);
@@ -166,18 +171,28 @@ final class RestFinder {
   }
 
   /** Share of a change that may be made at once from where it is. */
-  private double within(Change change, double done) {
-    return (1 - done) * Stride.share(energy, change.motion(1));
+  private double within(double[] whole, double done) {
+    return (1 - done) * Stride.share(energy, whole);
   }
 
+  /**
+   * @param whole motion expected if all of the change were put in force from here
+   */
   private Settled attempt(
-      Change change, double from, double to, Solving solving, Counting counting) {
+      Change change, double[] whole, double from, double to, Solving solving, Counting counting) {
     double[] saved = energy.save();
-    double[] motion = change.motion(to);
+    double[] motion = to < 1 ? change.motion(to) : whole;
+    boolean gentle = factored && Stride.gentle(energy, motion);
     factored = false;
     change.put(to);
     double[] x = energy.free();
     Excursion way = new Excursion(energy, x, motion);
+    if (gentle && !correct(x)) {
+      energy.restore(saved);
+      change.put(to);
+      x = energy.free();
+      way = new Excursion(energy, x, motion);
+    }
     NewtonSettings exact = solving.settings().newton().withIterations(QUICK);
     NewtonSettings newton = to < 1 ? exact.forPassing() : exact;
     NewtonResult result =
@@ -192,6 +207,28 @@ final class RestFinder {
     return hopeless
         ? settled.ended(Outcome.STALLED, "unstable shapes that the iteration does not leave")
         : settled;
+  }
+
+  /**
+   * Corrects the place that was foreseen by the forces there, with the factor of the place before:
+   * after a gentle change that takes nearly all of the error away, at a fifth of the price of an
+   * iteration with a factor of its own.
+   *
+   * @param x free unknowns; moved
+   * @return whether the forces have become much less
+   */
+  private boolean correct(double[] x) {
+    Linearisation point = minimiser.point();
+    if (!point.evaluateNearby(x) || !point.kept()) {
+      return false;
+    }
+    double before = point.residual();
+    double[] step = new double[x.length];
+    point.solve(point.gradient(), step);
+    for (int i = 0; i < x.length; i++) {
+      x[i] -= step[i];
+    }
+    return point.evaluateNearby(x) && point.kept() && point.residual() <= CORRECTED * before;
   }
 
   /** A start that overshoots may be unstable, but the iteration has to come back soon. */

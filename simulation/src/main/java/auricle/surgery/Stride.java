@@ -17,10 +17,24 @@ final class Stride {
   /** What is next to it by less than this share is gone at once. */
   private static final double SLIVER = 1.1;
 
+  /** A motion that tilts no director by more than that, rad, hardly changes the stiffness. */
+  private static final double GENTLE = 0.15;
+
   private Stride() {}
 
   /** Share of a motion of the free unknowns that may be gone at once, 0 … 1. */
   static double share(TotalEnergy energy, double[] motion) {
+    double tilt = tilt(energy, motion);
+    return tilt > LARGEST_AT_ONCE ? LARGEST_TILT / tilt : 1;
+  }
+
+  /** Whether a motion of the free unknowns is so small that the stiffness stays about the same. */
+  static boolean gentle(TotalEnergy energy, double[] motion) {
+    double tilt = tilt(energy, motion);
+    return tilt > 0 && tilt < GENTLE;
+  }
+
+  private static double tilt(TotalEnergy energy, double[] motion) {
     double tilt = 0;
     int first = energy.supports().firstTilt();
     for (int k = 0; k < motion.length; k++) {
@@ -28,7 +42,7 @@ final class Stride {
         tilt = Math.max(tilt, Math.abs(motion[k]));
       }
     }
-    return tilt > LARGEST_AT_ONCE ? LARGEST_TILT / tilt : 1;
+    return tilt;
   }
 
   /** Where to go next: two even steps rather than a long one and a sliver. */
