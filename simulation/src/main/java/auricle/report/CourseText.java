@@ -50,9 +50,15 @@ final class CourseText {
   private static String lost(MomentResult last, Figure figure) {
     for (Level level : Level.values()) {
       if (LevelFigures.distance(level) == figure && last.loss().containsKey(level)) {
-        return TextTable.number(100 * last.loss().getOrDefault(level, Double.NaN), 0) + " %";
+        return lost(100 * last.loss().getOrDefault(level, Double.NaN));
       }
     }
     return "";
+  }
+
+  private static String lost(double percent) {
+    return percent <= -0.5
+        ? "gained " + TextTable.number(-percent, 0) + " %"
+        : TextTable.number(percent, 0) + " %";
   }
 }

@@ -7,9 +7,6 @@ import java.util.List;
 
 /** Notes on the limits that a text refers to: each has a number, and is told once, at the end. */
 final class LimitNotes {
-  private static final int WIDTH = 110;
-  private static final String INDENT = " ".repeat(6);
-
   private final List<Limit> limits = new ArrayList<>();
 
   /** What refers to the note on a limit, such as "[2]". */
@@ -28,18 +25,15 @@ final class LimitNotes {
   }
 
   private String note(Limit limit) {
-    String amount = (MaterialWords.number(limit.value()) + " " + limit.unit()).strip() + ": ";
     String sure = Confidence.of(limit.confidence()).map(c -> " (" + c.words() + ")").orElse("");
-    String words = (limit.value() == 0 ? "" : amount) + limit.source() + sure;
-    StringBuilder line = new StringBuilder("  %-3s".formatted(mark(limit)));
-    StringBuilder note = new StringBuilder();
-    for (String word : words.split(" ", -1)) {
-      if (line.length() + 1 + word.length() > WIDTH) {
-        note.append(line).append('\n');
-        line = new StringBuilder(INDENT.substring(1));
-      }
-      line.append(' ').append(word);
-    }
-    return note.append(line).append('\n').toString();
+    String words = (limit.value() == 0 ? "" : amount(limit) + ": ") + limit.source() + sure;
+    return Lines.of("  %-3s".formatted(mark(limit)), 6, words);
+  }
+
+  /** A limit without a unit is a share. */
+  private static String amount(Limit limit) {
+    return limit.unit().isEmpty()
+        ? TextTable.number(100 * limit.value(), 0) + " %"
+        : MaterialWords.number(limit.value()) + " " + limit.unit();
   }
 }

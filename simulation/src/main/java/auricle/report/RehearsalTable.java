@@ -113,7 +113,7 @@ final class RehearsalTable {
           percent(thread.shareOfTearThrough(), thread.tearThrough_n()));
     }
     if (!table.isBare()) {
-      text.append("Threads\n").append(table.text()).append('\n');
+      text.append("Threads, and what else pulls\n").append(table.text()).append('\n');
     }
   }
 

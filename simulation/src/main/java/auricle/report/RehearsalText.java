@@ -77,7 +77,7 @@ public final class RehearsalText {
 
   private void caution(Caution caution) {
     String mark = notes.mark(caution.limit());
-    text.append("  ! ").append(caution.words()).append(' ').append(mark).append('\n');
+    text.append(Lines.of("  !", 4, caution.words() + " " + mark));
   }
 
   private void failures(RehearsalResult ear) {
@@ -128,7 +128,8 @@ public final class RehearsalText {
       text.append(e.side().name().toLowerCase(Locale.ROOT)).append(": ");
     }
     String found = (e.foundWords() + " " + e.unit()).strip();
-    text.append(e.what()).append(": ").append(found).append(" (").append(e.expected()).append(')');
+    text.append(e.what()).append(": ").append(found);
+    text.append(e.expected().equals(found) ? "" : " (" + e.expected() + ")");
     text.append(e.met() || e.because().isEmpty() ? "" : ", because " + e.because()).append('\n');
   }
 }

@@ -39,13 +39,13 @@ final class ExpectedValue {
             ? "tension of '" + expectation.subject() + "'"
             : subject().label();
     String over =
-        expectation.over().isEmpty() ? "" : " over that of " + figure(expectation.over()).label();
+        expectation.over().isEmpty() ? "" : " divided by " + figure(expectation.over()).label();
     return switch (expectation.kind()) {
-      case FIGURE, TENSION -> subject + over + ", " + expectation.to().words();
+      case FIGURE, TENSION -> subject + over + ", " + expectation.to().said();
       case LOSS -> "lost correction of " + subject + ", " + expectation.to().words();
       case CHANGE ->
-          "change of %s%s, %s to %s"
-              .formatted(subject, over, expectation.from().words(), expectation.to().words());
+          "change of %s%s, from %s to %s"
+              .formatted(subject, over, expectation.from().said(), expectation.to().said());
     };
   }
 

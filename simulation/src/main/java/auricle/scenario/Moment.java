@@ -41,6 +41,11 @@ public record Moment(String words, double days) {
     return Optional.of(new Moment(words, Double.parseDouble(time.group(1)) * unit));
   }
 
+  /** The same in a sentence, the name of a step in quotes. */
+  String said() {
+    return isTime() || equals(BEFORE) || equals(AFTER) ? words : "'" + words + "'";
+  }
+
   /** Whether it is a time after the operation. */
   public boolean isTime() {
     return !Double.isNaN(days);

@@ -33,7 +33,7 @@ class BandTextTest {
               LABELS.get(i),
               PaperEar.moment(105).measures(),
               List.of(),
-              Map.of(Level.UPPER, 0.2),
+              Map.of(Level.UPPER, 0.2, Level.MIDDLE, -0.15),
               Optional.empty(),
               new EarState(new double[0], new double[0], Optional.empty()),
               List.of()));
@@ -61,6 +61,12 @@ class BandTextTest {
     assertTrue(text.contains("  12 months  16.0 to 18.1"), text);
     assertTrue(text.contains("Lost at 12 months: upper 12 to 30 %\n"), text);
     assertTrue(text.lines().allMatch(line -> line.length() <= 100), text);
+  }
+
+  @Test
+  void aCorrectionThatGrowsIsGainedAndNotLostByLessThanNothing() {
+    String text = CourseText.write(year());
+    assertTrue(text.contains(" 20 %\n") && text.contains(" gained 15 %\n"), text);
   }
 
   @Test

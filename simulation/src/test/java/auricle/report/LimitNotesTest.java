@@ -35,6 +35,12 @@ class LimitNotesTest {
   }
 
   @Test
+  void aLimitWithoutAUnitIsAShareInPercentAsInWhatRefersToIt() {
+    notes.mark(shipped.of("tear_strain_share"));
+    assertTrue(notes.text().contains("80 %: convention of this project"), notes.text());
+  }
+
+  @Test
   void withoutAReferenceThereIsNothing() {
     assertEquals("", notes.text());
   }

@@ -72,6 +72,15 @@ class ExpectationsTest {
     return results.get(0);
   }
 
+  @Test
+  void whatIsMeantReadsAsASentence() throws Exception {
+    String change = one("change_of: helix_mastoid_upper_mm, to: s, sign: falls").what();
+    assertEquals("change of helix to mastoid, upper, from before to 's'", change);
+    String ratio =
+        one("figure: helix_mastoid_upper_mm, over: helix_mastoid_middle_mm, range: [0, 2]").what();
+    assertEquals("helix to mastoid, upper divided by helix to mastoid, middle, after", ratio);
+  }
+
   private static void assertMet(boolean met, double found, String figure) throws Exception {
     ExpectationResult result = one(figure);
     assertEquals(met, result.met(), result::toString);

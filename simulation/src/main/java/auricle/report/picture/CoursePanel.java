@@ -48,7 +48,7 @@ final class CoursePanel {
     double before = figure.of(story.before().measures());
     Axis axis = axis(before, target);
     String label = figure.label() + ", " + figure.unit();
-    page.label(label, left, top - 6.5, Sheet.TEXT.inBold());
+    page.label(Words.capital(label), left, top - 6.5, Sheet.TEXT.inBold());
     loss(before);
     if (target != null) {
       page.box(
@@ -143,7 +143,7 @@ final class CoursePanel {
     }
   }
 
-  /** Before, tied and last value, and the share of the correction lost by then, if it was any. */
+  /** Before, tied and last value, and the share of the correction lost or gained by then. */
   private void loss(double before) {
     double tied = figure.of(points.get(0).measures());
     CoursePoint last = points.get(points.size() - 1);
@@ -152,7 +152,8 @@ final class CoursePanel {
         Words.number(before) + " → tied " + Words.number(tied) + " → " + Words.number(now);
     double lost = 100 * (now - tied) / (before - tied);
     if (Double.isFinite(lost) && before - tied >= Timeline.LEAST_CORRECTION_MM) {
-      text += "; " + Math.round(lost) + " % of the correction lost";
+      long share = Math.round(lost);
+      text += "; " + Math.abs(share) + " % of the correction " + (share < 0 ? "gained" : "lost");
     }
     page.label(text, left, top - 2.2, Sheet.SMALL.in(Ink.GREY));
   }

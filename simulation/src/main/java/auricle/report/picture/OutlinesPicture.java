@@ -134,7 +134,7 @@ public final class OutlinesPicture {
 
   private void legend() {
     double y = 14;
-    double at = Sheet.WIDTH - Sheet.MARGIN - 112;
+    double at = Sheet.WIDTH - Sheet.MARGIN - 132;
     page.line(at, y - 1, at + 8, y - 1, GHOST);
     page.label("before", at + 9.5, y, Sheet.SMALL);
     page.line(at + 24, y - 1, at + 32, y - 1, CONTOUR);
@@ -143,5 +143,7 @@ public final class OutlinesPicture {
     page.label("helical rim", at + 54.5, y, Sheet.SMALL);
     page.line(at + 75, y - 1, at + 83, y - 1, CREST);
     page.label("crest of the antihelix", at + 84.5, y, Sheet.SMALL);
+    page.box(at + 115, y - 2.2, at + 121, y, SectionPanel.TARGET);
+    page.label("target", at + 122.5, y, Sheet.SMALL);
   }
 }

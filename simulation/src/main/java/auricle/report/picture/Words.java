@@ -25,6 +25,11 @@ final class Words {
     return Double.isFinite(value) && value > 0 && !text.equals("0.0") ? "+" + text : text;
   }
 
+  /** A text as a heading. */
+  static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
   /** A range without needless decimals. */
   static String range(double low, double high) {
     return trimmed(low) + "–" + trimmed(high);
