@@ -113,7 +113,9 @@ final class RehearsalTable {
           percent(thread.shareOfTearThrough(), thread.tearThrough_n()));
     }
     if (!table.isBare()) {
-      text.append("Threads, and what else pulls\n").append(table.text()).append('\n');
+      boolean others = last().threads().stream().anyMatch(t -> !Double.isFinite(t.knotPull_n()));
+      text.append(others ? "Threads, and what else pulls\n" : "Threads\n");
+      text.append(table.text()).append('\n');
     }
   }
 
