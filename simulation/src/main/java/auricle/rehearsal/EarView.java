@@ -4,7 +4,6 @@ import auricle.anatomy.Auricle;
 import auricle.energy.MaterialPoint;
 import auricle.material.ThreadRow;
 import auricle.measurement.EarMeasurer;
-import auricle.mesh.Topology;
 import auricle.surgery.BodyThread;
 import auricle.surgery.EarBody;
 import auricle.surgery.Purpose;
@@ -61,17 +60,31 @@ final class EarView {
     return new Position(x[0], x[1], x[2]);
   }
 
+  /**
+   * Greatest strain and stress, as means over discs as wide as the wall is thick: what a shell has
+   * within less than that, as at the end of a cut, is not that of the wall.
+   */
   Extremes extremes() {
-    return new Extremes(extreme(strains::strain), extreme(strains::stress_mpa));
+    PatchMean patches =
+        new PatchMean(
+            auricle.mesh().topology(),
+            auricle.mesh().positions(),
+            t -> auricle.region(t).hasCartilage());
+    return new Extremes(extreme(patches, strains::strain), extreme(patches, strains::stress_mpa));
   }
 
-  private Extreme extreme(IntToDoubleFunction field) {
-    Topology topology = auricle.mesh().topology();
+  private double patch_mm2(int triangle) {
+    double radius = body.wall().layers(triangle).whole_mm() / 2;
+    return Math.PI * radius * radius;
+  }
+
+  private Extreme extreme(PatchMean patches, IntToDoubleFunction field) {
     int at = -1;
     double most = -1;
-    for (int t = 0; t < topology.triangleCount(); t++) {
-      if (auricle.region(t).hasCartilage() && field.applyAsDouble(t) > most) {
-        most = field.applyAsDouble(t);
+    for (int t = 0; t < auricle.mesh().topology().triangleCount(); t++) {
+      double mean = auricle.region(t).hasCartilage() ? patches.about(t, patch_mm2(t), field) : -1;
+      if (mean > most) {
+        most = mean;
         at = t;
       }
     }

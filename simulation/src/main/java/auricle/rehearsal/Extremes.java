@@ -1,9 +1,10 @@
 package auricle.rehearsal;
 
 /**
- * Greatest strain and stress of a state.
+ * Greatest strain and stress of a state: of the greatest magnitude of a principal value on either
+ * face of the cartilage, means over discs as wide as the wall is thick.
  *
- * @param strain greatest magnitude of a principal strain on either face of the cartilage, no unit
- * @param stress_mpa greatest magnitude of a principal stress on either face of the cartilage, MPa
+ * @param strain no unit
+ * @param stress_mpa MPa
  */
 public record Extremes(Extreme strain, Extreme stress_mpa) {}

@@ -21,7 +21,6 @@ import auricle.plan.Plan;
 import auricle.plan.RimWedge;
 import auricle.plan.Scoring;
 import auricle.plan.Tie;
-import auricle.rehearsal.DeformedEar;
 import auricle.rehearsal.Rehearsal;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
@@ -36,6 +35,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -144,27 +144,30 @@ class PublishedOperationsTest {
    * greatest stress falls (to 0.82) where the scapha is incised, and the set-back falls too. What
    * is not in the abstract is assumed: that the load is a closing (all sutures tied to one gap, cut
    * or not), and that the cut runs along the middle of the scapha, between fold and bites. Under
-   * equal forces the set-back of ours rises. The very greatest stress of ours hangs on the mesh, at
-   * the ends of the cut (THEORY, Operations); so it is the stress that a hundredth of the ear
-   * exceeds that is held to fall, and no share of it.
+   * equal forces the set-back of ours rises (THEORY, Operations).
    */
   @ParameterizedTest
-  @CsvSource({"4.5, PLANNING", "5, PLANNING", "5.5, PLANNING", "5, FINE"})
-  void anIncisedScaphaBearsLessAndComesBackLessUnderTheSameClosing(double fromFold, MeshLevel level)
-      throws BadInputException {
+  @EnumSource(names = {"PLANNING", "FINE"})
+  void anIncisedScaphaBearsLessUnderTheSameClosing(MeshLevel level) throws BadInputException {
     RehearsalResult whole = threeFolds(level);
-    RehearsalResult cut =
-        threeFolds(level, new FullThicknessIncision("incision", true, 50, 80, fromFold));
-    double share = high(cut) / high(whole);
-    assertTrue(share < 0.9, "high stress over that of the uncut ear: " + share);
+    RehearsalResult cut = threeFolds(level, incision(5));
+    holds("incised_stress_share", greatest(cut) / greatest(whole));
     comesBackLess(whole, cut);
   }
 
-  /** The stress that a hundredth of the vertices exceed, MPa. */
-  private static double high(RehearsalResult result) {
-    float[] stress = result.after().shape().field(DeformedEar.Field.STRESS);
-    Arrays.sort(stress);
-    return stress[(int) (0.99 * stress.length)];
+  /** Half a millimetre aside, it does so too, if by a share that hangs more on the mesh. */
+  @ParameterizedTest
+  @ValueSource(doubles = {4.5, 5.5})
+  void itDoesSoAsideOfTheMiddleToo(double fromFold) throws BadInputException {
+    RehearsalResult whole = threeFolds();
+    RehearsalResult cut = threeFolds(incision(fromFold));
+    double share = greatest(cut) / greatest(whole);
+    assertTrue(share < 0.9, "greatest stress over that of the uncut ear: " + share);
+    comesBackLess(whole, cut);
+  }
+
+  private static Operation incision(double fromFold) {
+    return new FullThicknessIncision("incision", true, 50, 80, fromFold);
   }
 
   /** The same of abrasion, to 0.95: taken as shallow cuts side by side over the scapha's front. */
