@@ -12,11 +12,14 @@ import auricle.numerics.Workers;
 import auricle.plan.BowlStrip;
 import auricle.plan.EarCase;
 import auricle.plan.FoldSuture;
+import auricle.plan.Operation;
 import auricle.plan.Plan;
 import auricle.plan.Scoring;
 import auricle.plan.Tie;
+import auricle.scenario.ScenarioReader;
 import auricle.testing.Check;
 import auricle.testing.OpenFold;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -28,8 +31,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LiveEarTest {
   private static final String OURS = "the same plan rehearsed from the start, own value";
 
-  /** Iterations of a small turn; without a correction of the place foreseen they are 4 or 5. */
   private static final int FEW = 3;
+
+  /** The upper suture of the open fold. */
+  private static final int UPPER = 1;
 
   private static EarCase ear(double gap_mm) {
     Plan plan =
@@ -77,11 +82,23 @@ class LiveEarTest {
     same(2e-2, again, fromTheStart(9).after());
   }
 
+  /** Foreseen alone, small turns of this tie start where the ear is unstable: 4 or 5 iterations. */
   @Test
   void aTieTurnedALittleTakesFewIterations() throws BadInputException {
-    LiveEar live = live(10);
-    for (double gap_mm = 9.95; gap_mm > 9.6; gap_mm -= 0.05) {
-      StepResult turned = live.turn(ear(gap_mm), RehearsalWatcher.SILENT).orElseThrow();
+    EarCase ear =
+        ScenarioReader.shipped()
+            .read(Path.of("..", "scenarios", "open_fold.yaml"))
+            .scenario()
+            .ears()
+            .get(0)
+            .ear();
+    LiveEar live =
+        LiveEar.of(
+            ear, RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);
+    Operation upper = ear.plan().operations().get(UPPER);
+    for (double gap_mm : new double[] {5.85, 5.9, 5.95, 6}) {
+      Plan plan = ear.plan().replace(UPPER, upper.withDose("gap_mm", gap_mm));
+      StepResult turned = live.turn(ear.withPlan(plan), RehearsalWatcher.SILENT).orElseThrow();
       assertTrue(turned.outcome().iterations() <= FEW, turned.outcome().toString());
     }
   }
