@@ -9,7 +9,6 @@ import auricle.surgery.EarBody;
 import auricle.surgery.Purpose;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /** Reads threads, extremes and shape off a body in its present state. */
 final class EarView {
@@ -70,7 +69,29 @@ final class EarView {
             auricle.mesh().topology(),
             auricle.mesh().positions(),
             t -> auricle.region(t).hasCartilage());
-    return new Extremes(extreme(patches, strains::strain), extreme(patches, strains::stress_mpa));
+    Greatest strain = new Greatest();
+    Greatest stress = new Greatest();
+    for (int t = 0; t < auricle.mesh().topology().triangleCount(); t++) {
+      if (auricle.region(t).hasCartilage()) {
+        patches.grow(t, patch_mm2(t));
+        strain.look(t, patches.mean(strains::strain));
+        stress.look(t, patches.mean(strains::stress_mpa));
+      }
+    }
+    return new Extremes(extreme(strain), extreme(stress));
+  }
+
+  /** The greatest of some values, and the triangle that has it. */
+  private static final class Greatest {
+    private double value = -1;
+    private int triangle;
+
+    void look(int at, double candidate) {
+      if (candidate > value) {
+        value = candidate;
+        triangle = at;
+      }
+    }
   }
 
   private double patch_mm2(int triangle) {
@@ -78,22 +99,16 @@ final class EarView {
     return Math.PI * radius * radius;
   }
 
-  private Extreme extreme(PatchMean patches, IntToDoubleFunction field) {
-    int at = -1;
-    double most = -1;
-    for (int t = 0; t < auricle.mesh().topology().triangleCount(); t++) {
-      double mean = auricle.region(t).hasCartilage() ? patches.about(t, patch_mm2(t), field) : -1;
-      if (mean > most) {
-        most = mean;
-        at = t;
-      }
-    }
-    double height = auricle.chart().heightPercent(at);
-    String region = auricle.region(at).key();
-    String words = Extreme.place(auricle, at);
-    return most < NOTHING
-        ? new Extreme(0, at, region, height, centre(at), "nowhere")
-        : new Extreme(most, at, region, height, centre(at), words);
+  private Extreme extreme(Greatest found) {
+    int at = found.triangle;
+    boolean nothing = found.value < NOTHING;
+    return new Extreme(
+        nothing ? 0 : found.value,
+        at,
+        auricle.region(at).key(),
+        auricle.chart().heightPercent(at),
+        centre(at),
+        nothing ? "nowhere" : Extreme.place(auricle, at));
   }
 
   private Position centre(int triangle) {

@@ -29,6 +29,12 @@ final class PatchMean {
   private final double[] far;
   private int count;
 
+  /** Triangles of the patch, and how much of each it has, mm². */
+  private final int[] taken;
+
+  private final double[] parts;
+  private int size;
+
   /**
    * @param positions of the vertices, x, y, z one after the other, mm
    * @param within triangles that patches may grow over
@@ -42,6 +48,8 @@ final class PatchMean {
     reachedBy = new int[triangles];
     next = new int[triangles];
     far = new double[triangles];
+    taken = new int[triangles];
+    parts = new double[triangles];
     for (int t = 0; t < triangles; t++) {
       for (int i = 0; i < 9; i++) {
         centres[3 * t + i % 3] += positions[3 * topology.vertex(t, i / 3) + i % 3] / 3;
@@ -66,27 +74,38 @@ final class PatchMean {
   }
 
   /**
-   * The mean of a field, constant in every triangle, about a triangle.
+   * Grows the patch about a triangle.
    *
    * @param triangle one that patches may grow over
    * @param area_mm2 of the patch, above 0
    */
-  double about(int triangle, double area_mm2, IntToDoubleFunction field) {
+  void grow(int triangle, double area_mm2) {
     patch++;
     count = 0;
-    double covered = 0;
-    double sum = 0;
+    size = 0;
+    double lacking = area_mm2;
     reach(triangle, triangle);
-    while (count > 0 && covered < area_mm2) {
+    while (count > 0 && lacking > 0) {
       int t = nearest();
-      double part = Math.min(areas[t], area_mm2 - covered);
-      covered += part;
-      sum += part * field.applyAsDouble(t);
+      taken[size] = t;
+      parts[size] = Math.min(areas[t], lacking);
+      lacking -= parts[size];
+      size++;
       for (int k = 0; k < 3; k++) {
         int shared = topology.edge(t, k);
         int left = topology.leftTriangle(shared);
         reach(triangle, left == t ? topology.rightTriangle(shared) : left);
       }
+    }
+  }
+
+  /** The mean over the patch last grown of a field that is constant in every triangle. */
+  double mean(IntToDoubleFunction field) {
+    double sum = 0;
+    double covered = 0;
+    for (int i = 0; i < size; i++) {
+      sum += parts[i] * field.applyAsDouble(taken[i]);
+      covered += parts[i];
     }
     return sum / covered;
   }
