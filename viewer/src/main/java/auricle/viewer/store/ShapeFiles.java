@@ -44,7 +44,9 @@ public final class ShapeFiles {
     ByteBuffer out =
         ByteBuffer.allocate(STL_HEAD + 4 + STL_TRIANGLE * s.triangleCount())
             .order(ByteOrder.LITTLE_ENDIAN);
-    out.put("auricle, middle surface, mm".getBytes(StandardCharsets.US_ASCII));
+    out.put(
+        "auricle, middle surface, mm. Rehearsal, teaching, research; not a medical device"
+            .getBytes(StandardCharsets.US_ASCII));
     out.position(STL_HEAD);
     out.putInt(s.triangleCount());
     for (int t = 0; t < s.triangleCount(); t++) {
@@ -62,11 +64,16 @@ public final class ShapeFiles {
     return out.array();
   }
 
-  /** VTK XML of unstructured points and triangles with all fields, as text. */
-  public static String vtu(EarSurface s) {
+  /**
+   * VTK XML of unstructured points and triangles with all fields, as text.
+   *
+   * @param note what it is and what for, as a comment
+   */
+  public static String vtu(EarSurface s, String note) {
     int n = s.vertexCount();
     int m = s.triangleCount();
     StringBuilder out = new StringBuilder("<?xml version=\"1.0\"?>\n");
+    out.append("<!-- ").append(note.replace("--", "- -")).append(" -->\n");
     out.append("<VTKFile type=\"UnstructuredGrid\" version=\"0.1\" byte_order=\"LittleEndian\">\n");
     out.append(
         String.format(

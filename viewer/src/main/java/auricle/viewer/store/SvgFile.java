@@ -3,6 +3,7 @@ package auricle.viewer.store;
 import auricle.viewer.scene.Sheet;
 import auricle.viewer.scene.Sheet.Area;
 import auricle.viewer.scene.Sheet.Dot;
+import auricle.viewer.scene.Sheet.Hold;
 import auricle.viewer.scene.Sheet.Line;
 import auricle.viewer.scene.Sheet.Tone;
 import auricle.viewer.scene.Sheet.Words;
@@ -12,6 +13,9 @@ import java.util.function.Function;
 
 /** A flat drawing as SVG 1.1. */
 public final class SvgFile {
+  /** Of the usual text. */
+  private static final double NOTE_SIZE = 0.7;
+
   private final Function<Tone, String> colours;
   private final double em;
 
@@ -24,13 +28,18 @@ public final class SvgFile {
     this.em = em;
   }
 
-  /** The file's text. */
-  public String text(Sheet sheet, String title) {
+  /**
+   * The file's text.
+   *
+   * @param note below the drawing, in small letters
+   */
+  public String text(Sheet sheet, String title, String note) {
+    double height = sheet.height() + 2 * em;
     StringBuilder out = new StringBuilder();
     out.append(
         format(
             "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%.1f\" height=\"%.1f\" viewBox=\"0 0 %.1f %.1f\">%n",
-            sheet.width(), sheet.height(), sheet.width(), sheet.height()));
+            sheet.width(), height, sheet.width(), height));
     out.append("<title>").append(escaped(title)).append("</title>\n");
     out.append(
         "<rect width=\"100%\" height=\"100%\" fill=\"" + colours.apply(Tone.PAPER) + "\"/>\n");
@@ -43,6 +52,8 @@ public final class SvgFile {
         out.append(words(words));
       }
     }
+    Dot below = new Dot(sheet.width() / 2, height - em);
+    out.append(words(new Words(below, note, Tone.FAINT, NOTE_SIZE, false, Hold.MIDDLE)));
     return out.append("</svg>\n").toString();
   }
 

@@ -77,7 +77,6 @@ public final class Animation {
   }
 
   private BufferedImage drawn(int height_px) {
-    ear.scene().still();
     return Exports.enlarged(ear, height_px / ear.getHeight(), em);
   }
 

@@ -2,6 +2,7 @@ package auricle.viewer.view;
 
 import auricle.anatomy.Level;
 import auricle.plan.Range;
+import auricle.report.UseNotice;
 import auricle.viewer.scene.EarScene;
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Palette;
@@ -25,8 +26,10 @@ import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
 
 /** The ear in three dimensions, drawn from what is being shown. */
@@ -39,6 +42,7 @@ final class EarPane extends StackPane {
   private final Ribbon target = new Ribbon(Color.web("#1f9c85", 0.42));
   private final Legend legend = new Legend();
   private final FieldScales scales = new FieldScales();
+  private final Label use = Texts.paragraph(UseNotice.TEXT, "use-line");
   private final BorderPane body = new BorderPane();
   private final Showing showing;
   private final PlanSteps steps;
@@ -52,7 +56,8 @@ final class EarPane extends StackPane {
     getStyleClass().add("ear-pane");
     setMinSize(200, 200);
     body.setCenter(scene.picture());
-    body.setBottom(legend);
+    body.setBottom(new VBox(legend, use));
+    onFile(false);
     getChildren().add(body);
     scene.veils().getChildren().add(target.node());
     look.theme().addListener((o, was, now) -> scene.picture().setFill(Tones.backdrop(now)));
@@ -70,6 +75,13 @@ final class EarPane extends StackPane {
       layer.addListener(o -> draw());
     }
     draw();
+  }
+
+  /** Whether what it is for stands below the picture, which leaves the window in a file. */
+  void onFile(boolean now) {
+    use.setMaxWidth(Double.MAX_VALUE);
+    use.setVisible(now);
+    use.setManaged(now);
   }
 
   /** Lays what tells the state over the picture, or above it where it would hide the ear. */

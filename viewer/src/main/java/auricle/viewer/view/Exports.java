@@ -1,5 +1,6 @@
 package auricle.viewer.view;
 
+import auricle.report.UseNotice;
 import auricle.viewer.scene.Sheet;
 import auricle.viewer.store.AtomicFile;
 import auricle.viewer.store.ShapeFiles;
@@ -17,7 +18,6 @@ import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
-import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
 
@@ -37,7 +37,6 @@ public final class Exports {
 
   /** The three-dimensional picture as PNG at print size. */
   public void picture(Path file) throws IOException {
-    bench.ear().scene().still();
     AtomicFile.write(file, png(enlarged(bench.ear(), PRINT_SCALE, bench.em())));
   }
 
@@ -57,7 +56,7 @@ public final class Exports {
               "Section at level %.0f %%, %s",
               bench.section().level_percent(),
               label());
-      AtomicFile.write(file, svg.text(sheet.get(), title));
+      AtomicFile.write(file, svg.text(sheet.get(), title, UseNotice.TEXT));
     }
   }
 
@@ -72,9 +71,10 @@ public final class Exports {
     if (name.endsWith(".stl")) {
       AtomicFile.write(file, ShapeFiles.stl(surface));
     } else if (name.endsWith(".vtu")) {
-      AtomicFile.write(file, ShapeFiles.vtu(surface));
+      AtomicFile.write(file, ShapeFiles.vtu(surface, label() + ". " + UseNotice.TEXT));
     } else {
-      AtomicFile.write(file, ShapeFiles.obj(surface, "auricle, " + label()));
+      AtomicFile.write(
+          file, ShapeFiles.obj(surface, "auricle, " + label() + ". " + UseNotice.TEXT));
     }
   }
 
@@ -87,14 +87,16 @@ public final class Exports {
   }
 
   /**
-   * A picture of a pane, larger by a factor: laid out larger, text and all. A picture of it that
-   * were drawn to scale instead would have its lamps at the wrong places.
+   * A picture of the ear's pane, larger by a factor: laid out larger, text and all. A picture of it
+   * that were drawn to scale instead would have its lamps at the wrong places.
    */
-  static BufferedImage enlarged(Region pane, double scale, double em) {
+  static BufferedImage enlarged(EarPane pane, double scale, double em) {
     double width = pane.getWidth();
     double height = pane.getHeight();
     String style = pane.getStyle();
+    pane.scene().still();
     pane.setManaged(false);
+    pane.onFile(true);
     try {
       pane.setStyle("-fx-font-size: " + em * scale + "px; -fx-border-color: transparent;");
       pane.resize(scale * width, scale * height);
@@ -102,6 +104,7 @@ public final class Exports {
       pane.layout();
       return picture(pane);
     } finally {
+      pane.onFile(false);
       pane.setStyle(style);
       pane.resize(width, height);
       pane.setManaged(true);

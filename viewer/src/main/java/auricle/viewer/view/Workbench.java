@@ -1,5 +1,6 @@
 package auricle.viewer.view;
 
+import auricle.report.UseNotice;
 import auricle.viewer.scene.ClinicalView;
 import auricle.viewer.viewmodel.Balance;
 import auricle.viewer.viewmodel.EarSheet;
@@ -106,9 +107,7 @@ public final class Workbench extends StackPane {
   }
 
   private static Node useLine() {
-    Label line =
-        Texts.paragraph(
-            "For rehearsal, teaching and research. Not a medical device, not validated for any patient; local rules and licensed clinical judgement come first.");
+    Label line = Texts.paragraph(UseNotice.TEXT);
     line.setMaxWidth(Double.MAX_VALUE);
     line.getStyleClass().add("use-line");
     line.setId("use-line");

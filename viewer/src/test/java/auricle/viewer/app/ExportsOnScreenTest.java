@@ -1,6 +1,7 @@
 package auricle.viewer.app;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.viewer.view.Exports;
@@ -50,6 +51,15 @@ class ExportsOnScreenTest extends OpenWindow {
     Files.copy(
         file, PICTURES.resolve("print.png"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
     assertEquals(brightness(shown[0]), brightness(Files.readAllBytes(file)), 0.02);
+    assertFalse(endsInOneGround(shown[0]), "on the screen the words stand above the ear alone");
+    assertTrue(endsInOneGround(Files.readAllBytes(file)), "what the picture is for, below it");
+  }
+
+  /** Whether the lowest rows are of one colour from side to side, as below a line of words. */
+  private static boolean endsInOneGround(byte[] png) throws IOException {
+    var picture = javax.imageio.ImageIO.read(new java.io.ByteArrayInputStream(png));
+    int y = picture.getHeight() - 4;
+    return picture.getRGB(6, y) == picture.getRGB(picture.getWidth() - 6, y);
   }
 
   /** Mean of all colours, 0 to 1. */

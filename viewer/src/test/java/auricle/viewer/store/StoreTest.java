@@ -62,9 +62,12 @@ class StoreTest {
         new Sheet(100, 50)
             .line(0, 0, 9, 9, Tone.NOW, 1)
             .words(5, 5, "a < b & c", Tone.INK, Hold.LEFT);
-    wellFormed(new SvgFile(t -> "#000000", 13).text(sheet, "Section"));
+    String section = new SvgFile(t -> "#000000", 13).text(sheet, "Section", "no medical device");
+    wellFormed(section);
+    assertTrue(section.contains(">no medical device</text>"), section);
     EarSurface ear = StandInEar.of(0);
-    wellFormed(ShapeFiles.vtu(ear));
+    wellFormed(ShapeFiles.vtu(ear, "ear -- no medical device"));
+    assertTrue(ShapeFiles.vtu(ear, "no medical device").contains("<!-- no medical device -->"));
     assertEquals(84 + 50 * ear.triangleCount(), ShapeFiles.stl(ear).length);
     long faces = ShapeFiles.obj(ear, "ear").lines().filter(l -> l.startsWith("f ")).count();
     assertEquals(ear.triangleCount(), faces);
