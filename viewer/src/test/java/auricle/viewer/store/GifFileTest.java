@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class GifFileTest {
   private static final int SIZE = 192;
   private static final int BLOCK = 16;
+  private static final int TILE = 8;
   private static final int BACKDROP = 0xe4e9e8;
 
   @TempDir private Path folder = Path.of(".");
@@ -63,23 +64,46 @@ class GifFileTest {
       for (int x = BLOCK; x < SIZE - BLOCK; x += BLOCK) {
         for (int y = BLOCK; y < SIZE - BLOCK; y += BLOCK) {
           for (int shift = 0; shift <= 16; shift += 8) {
-            double wanted = mean(frames.get(i), x, y, shift);
-            assertEquals(wanted, mean(read.get(i), x, y, shift), 2, i + ": " + x + ", " + y);
+            double wanted = mean(frames.get(i), x, y, shift, BLOCK);
+            assertEquals(wanted, mean(read.get(i), x, y, shift, BLOCK), 2, i + ": " + x + ", " + y);
           }
         }
       }
     }
   }
 
+  /** Tiles of one colour each, twice as many as a palette holds: most fall between its colours. */
+  @Test
+  void whatFallsBetweenTwoColoursIsDrawnWithBoth() throws IOException {
+    BufferedImage tiles = new BufferedImage(SIZE, SIZE, BufferedImage.TYPE_INT_RGB);
+    for (int x = 0; x < SIZE; x++) {
+      for (int y = 0; y < SIZE; y++) {
+        int across = x / TILE * TILE;
+        int down = y / TILE * TILE;
+        tiles.setRGB(x, y, 50 + across << 16 | 40 + down << 8 | 60 + (across + down) / 4);
+      }
+    }
+    BufferedImage read = written(List.of(tiles)).get(0);
+    double square = 0;
+    for (int x = 0; x < SIZE; x += TILE) {
+      for (int y = 0; y < SIZE; y += TILE) {
+        double off = mean(read, x, y, 16, TILE) - mean(tiles, x, y, 16, TILE);
+        square += off * off * TILE * TILE / (SIZE * SIZE);
+      }
+    }
+    // 3.3 with the nearest colour alone
+    assertTrue(Math.sqrt(square) < 1.5, "off by " + Math.sqrt(square) + " of 255");
+  }
+
   /** What the eye sees of a small area, 0 to 255. */
-  private static double mean(BufferedImage picture, int x0, int y0, int shift) {
+  private static double mean(BufferedImage picture, int x0, int y0, int shift, int size) {
     double sum = 0;
-    for (int x = x0; x < x0 + BLOCK; x++) {
-      for (int y = y0; y < y0 + BLOCK; y++) {
+    for (int x = x0; x < x0 + size; x++) {
+      for (int y = y0; y < y0 + size; y++) {
         sum += picture.getRGB(x, y) >> shift & 255;
       }
     }
-    return sum / (BLOCK * BLOCK);
+    return sum / (size * size);
   }
 
   /** Otherwise a still part of a turning picture would crawl. */
