@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -103,27 +102,6 @@ class RandomPlansTest {
     assertTrue(thread.length_mm() < 0.5, "length of the loop: " + thread.length_mm());
     assertTrue(thread.tension_n() < 0.4, "tension: " + thread.tension_n());
     assertTrue(thread.tension_n() > 0.1, "tension: " + thread.tension_n());
-  }
-
-  /** Cancelled while a thread runs through: that is told, not that there was no rest. */
-  @Test
-  void aPullThatIsCancelledSaysSo() throws BadInputException {
-    List<StepResult> steps = RandomCase.of(438, cancelledAfter(430)).run().steps();
-    StepOutcome last = steps.get(steps.size() - 1).outcome();
-    assertTrue(last.cancelled(), last.words());
-  }
-
-  private static RehearsalWatcher cancelledAfter(int asks) {
-    AtomicInteger asked = new AtomicInteger();
-    return new RehearsalWatcher() {
-      @Override
-      public void progress(String words, double share) {}
-
-      @Override
-      public boolean cancelled() {
-        return asked.incrementAndGet() > asks;
-      }
-    };
   }
 
   @Test
