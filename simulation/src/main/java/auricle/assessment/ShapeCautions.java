@@ -69,12 +69,20 @@ final class ShapeCautions {
       String where = words("height %.0f %%", after.fold().level_percent());
       cautions.add(new Caution(CautionKind.SHARP_FOLD, words, radius, sharp, where));
     }
-    above(
-        CautionKind.BROKEN_LINE,
-        "new_kinks",
-        kinks(after) - kinks(before),
-        words("height %.0f %%", after.rim().level_percent()),
-        "The line of fold or rim is broken: %.0f kinks that were not there before");
+    brokenLine();
+  }
+
+  private void brokenLine() {
+    Limit none = limits.of("new_kinks");
+    double more = kinks(after) - kinks(before);
+    if (more > none.value()) {
+      String words =
+          words(
+              "The line of fold or rim is broken; kinks that were not there before: %.0f, more than %.0f",
+              more, none.value());
+      String where = words("height %.0f %%", after.rim().level_percent());
+      cautions.add(new Caution(CautionKind.BROKEN_LINE, words, more, none, where));
+    }
   }
 
   private static double kinks(Measures m) {

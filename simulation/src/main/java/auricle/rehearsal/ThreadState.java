@@ -1,6 +1,9 @@
 package auricle.rehearsal;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A thread in a state of rest.
@@ -32,6 +35,33 @@ public record ThreadState(
   /** Keeps its own copy of the points. */
   public ThreadState {
     points = List.copyOf(points);
+  }
+
+  /**
+   * The same threads for a reader, in their order: what pulls but is no suture, such as skin along
+   * a strip, once for each operation, with the sum of its tensions.
+   */
+  public static List<ThreadState> gathered(List<ThreadState> threads) {
+    Map<String, ThreadState> gathered = new LinkedHashMap<>();
+    for (ThreadState thread : threads) {
+      String key = thread.suture() ? "suture " + gathered.size() : thread.name();
+      gathered.merge(key, thread, ThreadState::and);
+    }
+    return List.copyOf(gathered.values());
+  }
+
+  private ThreadState and(ThreadState other) {
+    double sum = tension_n + other.tension_n;
+    return new ThreadState(
+        name,
+        suture,
+        sum,
+        knotPull_n,
+        tearThrough_n,
+        sum < SLACK_N,
+        length_mm + other.length_mm,
+        closed,
+        Stream.concat(points.stream(), other.points.stream()).toList());
   }
 
   /** Tension over knot-pull strength. */

@@ -105,7 +105,7 @@ final class RehearsalTable {
   private void threads() {
     TextTable table = new TextTable("lrrr");
     table.row("", "tension", "of knot-pull", "of tear-through");
-    for (ThreadState thread : last().threads()) {
+    for (ThreadState thread : ThreadState.gathered(last().threads())) {
       table.row(
           thread.name(),
           thread.slack() ? "slack" : TextTable.number(thread.tension_n(), 2) + " N",

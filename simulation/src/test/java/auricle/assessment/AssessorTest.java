@@ -86,6 +86,35 @@ class AssessorTest {
   }
 
   @Test
+  void kinksThatAreNewAreCounted() {
+    Evenness kinked = new Evenness(3, 60, 1);
+    Measures n = NORMAL;
+    Measures after =
+        new Measures(
+            n.helixMastoidUpper_mm(),
+            n.helixMastoidMiddle_mm(),
+            n.helixMastoidLower_mm(),
+            n.lobuleMastoid_mm(),
+            n.foldAngleUpper_deg(),
+            n.foldAngleMiddle_deg(),
+            n.auriculocephalicAngle_deg(),
+            n.bowlDepth_mm(),
+            n.helicalShowUpper_mm(),
+            n.helicalShowMiddle_mm(),
+            n.hiddenHelixLength_mm(),
+            n.sulcus_mm(),
+            List.of(),
+            kinked,
+            n.fold(),
+            63,
+            33);
+    List<Caution> cautions = assess(n, after, List.of(skin()), List.of()).cautions();
+    assertEquals(
+        "The line of fold or rim is broken; kinks that were not there before: 1, more than 0",
+        cautions.get(0).words());
+  }
+
+  @Test
   void threadsNearTheirLimitsAreNamed() {
     List<ThreadLoad> threads =
         List.of(new ThreadLoad("upper fold", 4, 5.88, 13.5), new ThreadLoad("lower", 1, 5.88, 13));

@@ -105,38 +105,46 @@ final class BalancePane extends SidePane {
 
   /** A bar for each thread; bars are kept from one moment to the next. */
   private void threads(Moment now) {
-    while (bars.size() < now.threads().size()) {
+    List<ThreadState> pulling = ThreadState.gathered(now.threads());
+    while (bars.size() < pulling.size()) {
       bars.add(new SheetCanvas(look, 2.2));
     }
-    for (int i = 0; i < now.threads().size(); i++) {
-      ThreadState t = now.threads().get(i);
+    for (int i = 0; i < pulling.size(); i++) {
+      ThreadState t = pulling.get(i);
       String words = words(t);
       bars.get(i).show((w, h, em) -> threadBar(t, words, w, em), t.name() + " " + words);
       bars.get(i).setOnMouseClicked(e -> steps.choose(t.name()));
     }
-    if (now.threads().isEmpty()) {
+    if (pulling.isEmpty()) {
       threads.getChildren().setAll(noThread);
     } else {
-      threads.getChildren().setAll(bars.subList(0, now.threads().size()));
+      threads.getChildren().setAll(bars.subList(0, pulling.size()));
     }
   }
 
+  private static double limit_n(ThreadState t) {
+    return Math.min(t.knotPull_n(), t.tearThrough_n());
+  }
+
+  /** Skin and pads have no limit to be held against. */
   private static String words(ThreadState t) {
-    double limit = Math.min(t.knotPull_n(), t.tearThrough_n());
     return t.slack()
         ? "slack"
-        : String.format(Locale.ROOT, "%.2f N of %.1f N", t.tension_n(), limit);
+        : Double.isFinite(limit_n(t))
+            ? String.format(Locale.ROOT, "%.2f N of %.1f N", t.tension_n(), limit_n(t))
+            : String.format(Locale.ROOT, "%.2f N", t.tension_n());
   }
 
   private static Sheet threadBar(ThreadState t, String words, double w, double em) {
     Sheet sheet = new Sheet(w, 2.2 * em);
-    double limit = Math.min(t.knotPull_n(), t.tearThrough_n());
-    double share = Math.max(0, Math.min(1, t.tension_n() / limit));
     sheet.words(0, 0.6 * em, t.name(), Tone.INK, 0.95, false, Hold.LEFT);
     sheet.words(w, 0.6 * em, words, Tone.FAINT, 0.95, false, Hold.RIGHT);
-    sheet.box(0, 1.4 * em, w, 0.4 * em, Tone.GRID, 0.7);
-    sheet.box(
-        0, 1.4 * em, Math.max(2, w * share), 0.4 * em, share > 0.5 ? Tone.CAUTION : Tone.NOW, 1);
+    if (Double.isFinite(limit_n(t))) {
+      double share = Math.max(0, Math.min(1, t.tension_n() / limit_n(t)));
+      Tone tone = share > 0.5 ? Tone.CAUTION : Tone.NOW;
+      sheet.box(0, 1.4 * em, w, 0.4 * em, Tone.GRID, 0.7);
+      sheet.box(0, 1.4 * em, Math.max(2, w * share), 0.4 * em, tone, 1);
+    }
     return sheet;
   }
 }

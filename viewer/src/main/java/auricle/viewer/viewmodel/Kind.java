@@ -30,7 +30,7 @@ public enum Kind {
       "Concha-mastoid suture",
       n -> ConchaMastoidSuture.usual(n, new Tie.Tension(0.5), Kind.THREAD)),
   /** Cauda to bowl. */
-  LOBULE_SUTURE("Lobule suture", n -> LobuleSuture.usual(n, new Tie.Tension(0.3), Kind.THREAD)),
+  LOBULE_SUTURE("Lobule suture", n -> LobuleSuture.usual(n, new Tie.Tension(0.13), Kind.THREAD)),
   /** End of the cauda taken away. */
   CAUDA_EXCISION("Cauda excision", CaudaExcision::usual),
   /** Skin taken from the back. */
