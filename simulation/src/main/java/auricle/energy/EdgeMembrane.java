@@ -32,6 +32,7 @@ public final class EdgeMembrane implements EnergyTerm {
   private final double[] foreseen;
   private final List<ShellLayer> layers;
   private final double[][] parts;
+  private final RestWatch watch;
 
   /**
    * @param start rest shape at load factor 0
@@ -65,6 +66,7 @@ public final class EdgeMembrane implements EnergyTerm {
     this.foreseen = new double[3 * domains.size()];
     Arrays.fill(foreseen, Double.NaN);
     this.layers = List.copyOf(layers);
+    this.watch = new RestWatch(start, grown);
     this.parts = new double[layers.size()][9 * domains.size()];
     for (int k = 0; k < parts.length; k++) {
       for (int i = 0; i < domains.size(); i++) {
@@ -78,7 +80,9 @@ public final class EdgeMembrane implements EnergyTerm {
 
   @Override
   public void setLoadFactor(double loadFactor) {
-    domains.forEach(domain -> domain.grow(loadFactor));
+    if (watch.changed(loadFactor)) {
+      domains.forEach(domain -> domain.grow(loadFactor));
+    }
     if (!layers.isEmpty()) {
       carryLayers();
     }

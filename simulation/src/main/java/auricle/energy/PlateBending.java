@@ -32,6 +32,7 @@ public final class PlateBending implements EnergyTerm {
   private final StoppedBending[] stops;
   private final RestShape start;
   private final RestShape grown;
+  private final RestWatch watch;
 
   /**
    * @param start rest shape at load factor 0
@@ -63,6 +64,7 @@ public final class PlateBending implements EnergyTerm {
     Topology topology = grown.topology();
     this.start = start;
     this.grown = grown;
+    this.watch = new RestWatch(start, grown);
     int n = topology.triangleCount();
     this.directors = directors;
     this.stencils = new int[n][];
@@ -108,8 +110,10 @@ public final class PlateBending implements EnergyTerm {
 
   @Override
   public void setLoadFactor(double loadFactor) {
-    for (int t = 0; t < stencils.length; t++) {
-      TiltCurvature.rest(start, grown, loadFactor, t, rest, 6 * t);
+    if (watch.changed(loadFactor)) {
+      for (int t = 0; t < stencils.length; t++) {
+        TiltCurvature.rest(start, grown, loadFactor, t, rest, 6 * t);
+      }
     }
     if (!layers.isEmpty()) {
       carryLayers();

@@ -24,12 +24,14 @@ public final class StretchBendCoupling implements EnergyTerm {
   private final double[][][] restTilts;
   private final RestShape start;
   private final RestShape grown;
+  private final RestWatch watch;
 
   /** Arguments as for {@link EdgeMembrane}; B is used here. */
   public StretchBendCoupling(
       RestShape start, RestShape grown, Directors directors, SectionField sections) {
     this.start = start;
     this.grown = grown;
+    this.watch = new RestWatch(start, grown);
     this.directors = directors;
     this.domains =
         EdgeDomain.all(start, grown, directors.unknowns(), sections).stream()
@@ -52,6 +54,9 @@ public final class StretchBendCoupling implements EnergyTerm {
 
   @Override
   public void setLoadFactor(double loadFactor) {
+    if (!watch.changed(loadFactor)) {
+      return;
+    }
     for (int i = 0; i < domains.size(); i++) {
       domains.get(i).grow(loadFactor);
       for (int s = 0; s < restTilts[i].length; s++) {

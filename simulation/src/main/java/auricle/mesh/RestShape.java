@@ -13,6 +13,7 @@ public final class RestShape {
   private final Topology topology;
   private final double[] arcSquared;
   private final double[] tilt;
+  private int revision;
 
   private RestShape(Topology topology, double[] arcSquared, double[] tilt) {
     this.topology = topology;
@@ -71,6 +72,7 @@ public final class RestShape {
 
   /** Takes over all lengths and tilts of another rest shape of the same mesh. */
   public void become(RestShape other) {
+    revision++;
     System.arraycopy(other.arcSquared, 0, arcSquared, 0, arcSquared.length);
     System.arraycopy(other.tilt, 0, tilt, 0, tilt.length);
   }
@@ -80,6 +82,7 @@ public final class RestShape {
    * a shape again where the weights come to 1.
    */
   public void scale(double factor) {
+    revision++;
     for (int i = 0; i < arcSquared.length; i++) {
       arcSquared[i] *= factor;
     }
@@ -99,6 +102,7 @@ public final class RestShape {
       throw new IllegalArgumentException(
           arcSquared.length / 3 + " and " + other.arcSquared.length / 3 + " triangles in one sum");
     }
+    revision++;
     for (int i = 0; i < arcSquared.length; i++) {
       arcSquared[i] += weight * other.arcSquared[i];
     }
@@ -119,6 +123,11 @@ public final class RestShape {
           topology.triangleCount() + " triangles cannot rest as " + other.triangleCount());
     }
     return new RestShape(other, arcSquared.clone(), tilt.clone());
+  }
+
+  /** Goes up by every change: whoever has read a shape knows by it whether to read it again. */
+  public int revision() {
+    return revision;
   }
 
   /** The mesh. */
@@ -158,6 +167,7 @@ public final class RestShape {
    * @param xy tensor shear strain
    */
   public void addStrain(int triangle, double xx, double yy, double xy) {
+    revision++;
     PlateShape plate = plate(triangle);
     for (int k = 0; k < 3; k++) {
       double x = plate.edgeX(k);
@@ -176,6 +186,7 @@ public final class RestShape {
    * @param xy twist, 1/mm
    */
   public void addCurvature(int triangle, double xx, double yy, double xy) {
+    revision++;
     PlateShape plate = plate(triangle);
     double[] change = plate.tiltsOfCurvature(xx, yy, xy);
     for (int i = 0; i < 9; i++) {
@@ -192,6 +203,7 @@ public final class RestShape {
    * @param xy symmetric shear part
    */
   public void stretch(int triangle, double xx, double yy, double xy) {
+    revision++;
     PlateShape plate = plate(triangle);
     double[] curvature = curvature(triangle);
     for (int k = 0; k < 3; k++) {

@@ -34,10 +34,11 @@ final class SupernodalSolver implements SymmetricSolver {
 
   SupernodalSolver(SymmetricPattern pattern) {
     this.pattern = pattern;
-    layout = SupernodeLayout.of(pattern);
-    updates = new UpdateList(layout);
-    entries = new EntryMap(pattern, layout);
-    tasks = new FactorTasks(layout, updates);
+    SymbolicFactor symbolic = SymbolicFactor.of(pattern);
+    layout = symbolic.layout();
+    updates = symbolic.updates();
+    entries = symbolic.entries();
+    tasks = symbolic.tasks();
     int n = pattern.size();
     column = new double[n][];
     for (int s = 0; s < layout.supernodes(); s++) {

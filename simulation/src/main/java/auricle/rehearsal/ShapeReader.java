@@ -74,8 +74,9 @@ final class ShapeReader {
     float[] sum = new float[auricle.mesh().vertexCount()];
     int[] count = new int[sum.length];
     for (int t = 0; t < topology.triangleCount(); t++) {
+      float value = (float) field.applyAsDouble(t);
       for (int i = 0; i < 3; i++) {
-        sum[topology.vertex(t, i)] += (float) field.applyAsDouble(t);
+        sum[topology.vertex(t, i)] += value;
         count[topology.vertex(t, i)]++;
       }
     }
