@@ -21,9 +21,7 @@ final class RestWatch {
   /** Whether anything is otherwise than at the call before; true at the first. */
   boolean changed(double now) {
     boolean same =
-        now == loadFactor
-            && startRevision == start.revision()
-            && grownRevision == grown.revision();
+        now == loadFactor && startRevision == start.revision() && grownRevision == grown.revision();
     loadFactor = now;
     startRevision = start.revision();
     grownRevision = grown.revision();

@@ -246,9 +246,7 @@ class ShellTermsTest {
         .mapToDouble(
             t -> {
               t.setLoadFactor(1);
-              return IntStream.range(0, t.count())
-                  .mapToDouble(i -> t.value(i, u))
-                  .sum();
+              return IntStream.range(0, t.count()).mapToDouble(i -> t.value(i, u)).sum();
             })
         .sum();
   }

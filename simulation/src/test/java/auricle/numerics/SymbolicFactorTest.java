@@ -39,10 +39,8 @@ class SymbolicFactorTest {
   @Test
   void otherPatternsHaveTheirOwn() {
     int[] start = {0, 2, 3, 4};
-    SymbolicFactor one =
-        SymbolicFactor.of(new SymmetricPattern(3, start, new int[] {0, 1, 1, 2}));
-    SymbolicFactor two =
-        SymbolicFactor.of(new SymmetricPattern(3, start, new int[] {0, 2, 1, 2}));
+    SymbolicFactor one = SymbolicFactor.of(new SymmetricPattern(3, start, new int[] {0, 1, 1, 2}));
+    SymbolicFactor two = SymbolicFactor.of(new SymmetricPattern(3, start, new int[] {0, 2, 1, 2}));
     assertNotEquals(one, two);
     SymbolicFactor larger = SymbolicFactor.of(matrix(12).pattern());
     assertEquals(matrix(12).pattern().size(), larger.layout().size());
