@@ -2,7 +2,6 @@ package auricle.numerics;
 
 import java.lang.ref.SoftReference;
 import java.util.Arrays;
-import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,8 +12,7 @@ import org.jspecify.annotations.Nullable;
  * turned, say: so the last one is kept as long as there is room.
  */
 final class SymbolicFactor {
-  private static final AtomicReference<SoftReference<@Nullable SymbolicFactor>> LAST =
-      new AtomicReference<>(new SoftReference<>(null));
+  private static volatile SoftReference<@Nullable SymbolicFactor> last = new SoftReference<>(null);
 
   private final SymmetricPattern pattern;
   private final SupernodeLayout layout;
@@ -32,12 +30,12 @@ final class SymbolicFactor {
 
   /** That of a pattern; from any thread. */
   static SymbolicFactor of(SymmetricPattern pattern) {
-    SymbolicFactor last = LAST.get().get();
-    if (last != null && last.isOf(pattern)) {
-      return last;
+    SymbolicFactor known = last.get();
+    if (known != null && known.isOf(pattern)) {
+      return known;
     }
     SymbolicFactor made = new SymbolicFactor(pattern);
-    LAST.set(new SoftReference<>(made));
+    last = new SoftReference<>(made);
     return made;
   }
 
