@@ -90,12 +90,25 @@ public final class PlateBending implements EnergyTerm {
     for (int t = 0; t < stencils.length; t++) {
       if (sections.covers(t)) {
         PlateShape plate = grown.plate(t);
-        double[] section = sections.section(t).turned(sections.angle(t));
+        double[] section = sections.varying(t).turned(sections.angle(t));
         for (int g = 0; g < 3; g++) {
           double[] c = TiltCurvature.atEdgeMiddle(plate, g);
           addForm(c, section, plate.area() / 3, forms, 36 * t);
         }
+        addMeanForm(t, plate, section, sections, forms);
       }
+    }
+  }
+
+  /** What the mean curvature of a triangle has against it beyond what varies. */
+  private void addMeanForm(
+      int t, PlateShape plate, double[] varying, SectionField sections, double[] forms) {
+    if (!sections.varying(t).equals(sections.section(t))) {
+      double[] more = sections.section(t).turned(sections.angle(t)).clone();
+      for (int i = 0; i < more.length; i++) {
+        more[i] -= varying[i];
+      }
+      addForm(TiltCurvature.mean(plate), more, plate.area(), forms, 36 * t);
     }
   }
 

@@ -15,6 +15,14 @@ public interface SectionField {
   Section section(int triangle);
 
   /**
+   * Section against what of the curvature varies within a triangle, less its mean: another where
+   * what shut under the mean has no say in the rest.
+   */
+  default Section varying(int triangle) {
+    return section(triangle);
+  }
+
+  /**
    * Angle from the triangle's own axis (edge 0, corner 1 to corner 2) to the section's first axis,
    * anticlockwise about the normal, rad.
    */

@@ -21,6 +21,9 @@ public final class BodySections implements SectionField {
   private final boolean[] firm;
   private final Map<Integer, CutShut> shutting = new HashMap<>();
 
+  /** Where cuts are as they stood, the section with all of them open. */
+  private final Map<Integer, Section> varying = new HashMap<>();
+
   /**
    * @param uncut section of every triangle before any cut
    * @param angle from the triangle's edge 0 to the section's first axis, rad
@@ -44,6 +47,7 @@ public final class BodySections implements SectionField {
     BodySections copy =
         new BodySections(uncut.clone(), compliance.clone(), now.clone(), angle, firm);
     shutting.forEach((triangle, cuts) -> copy.shutting.put(triangle, new CutShut(cuts)));
+    copy.varying.putAll(varying);
     return copy;
   }
 
@@ -59,20 +63,23 @@ public final class BodySections implements SectionField {
   }
 
   /**
-   * Takes cuts that are shut at a place for as good as uncut, and leaves no others that could shut.
+   * Takes all cuts as they stand at a place, and leaves none that could open or shut: the shut ones
+   * are as good as uncut, and what they have turned is in the rest shape. As it is the mean of a
+   * triangle that shuts them, what varies within it still meets the section with all cuts open:
+   * nothing moves by this.
    *
    * @param state by these sections
-   * @param rest shape to turn by what the cuts have turned when they shut
+   * @param rest shape to turn
    */
   void settleCuts(ShellState state, RestShape rest) {
     shutting.forEach(
         (t, cuts) -> {
           double coupled = uncut[t].stiffness(3, 4) / uncut[t].stiffness(4, 4);
           double curvature = state.curvature(t, 1) + coupled * state.curvature(t, 0);
-          for (CutShut.Cut cut : cuts.shut(compliance[t], curvature)) {
-            soften(t, -cut.compliance());
-            bend(rest, t, cut.side() * cut.turn_per_mm());
-          }
+          CutShut.Standing standing = cuts.at(compliance[t], curvature);
+          varying.put(t, now[t]);
+          soften(t, standing.compliance() - compliance[t]);
+          bend(rest, t, standing.turn_per_mm());
         });
     shutting.clear();
   }
@@ -122,6 +129,11 @@ public final class BodySections implements SectionField {
   @Override
   public Section section(int triangle) {
     return now[triangle];
+  }
+
+  @Override
+  public Section varying(int triangle) {
+    return varying.getOrDefault(triangle, now[triangle]);
   }
 
   @Override

@@ -70,20 +70,27 @@ final class CutShut {
     return stops;
   }
 
-  /** The cuts that are shut at a curvature κ, 1/mm. */
-  List<Cut> shut(double compliance, double curvature_per_mm) {
-    List<Cut> shut = new ArrayList<>();
-    int side = curvature_per_mm > 0 ? 1 : -1;
-    double open = 1 + compliance;
-    double turned = 0;
-    for (Cut cut : towards(side)) {
-      if (side * curvature_per_mm <= cut.shutAt() * open + turned) {
-        return shut;
-      }
-      shut.add(cut);
-      open -= cut.compliance();
-      turned += cut.turn_per_mm();
+  /**
+   * A sheet that keeps its cuts as they stand: linear, μ = (κ − θ)/(1 + c).
+   *
+   * @param compliance c
+   * @param turn_per_mm θ, 1/mm
+   */
+  record Standing(double compliance, double turn_per_mm) {}
+
+  /**
+   * All cuts as they stand at a curvature: moment and stiffness there are those of the law.
+   *
+   * @param compliance of the section, these cuts and others
+   * @param curvature_per_mm κ, 1/mm
+   */
+  Standing at(double compliance, double curvature_per_mm) {
+    double slope = 1 / (1 + compliance);
+    double moment = slope * curvature_per_mm;
+    for (BendingStop stop : stops(compliance, 1)) {
+      slope += stop.stiffness(curvature_per_mm);
+      moment += stop.moment(curvature_per_mm);
     }
-    return shut;
+    return new Standing(1 / slope - 1, curvature_per_mm - moment / slope);
   }
 }

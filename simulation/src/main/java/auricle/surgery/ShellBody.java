@@ -189,7 +189,7 @@ public final class ShellBody {
     target.stretch(triangle, -share * x * x, -share * y * y, -share * x * y);
   }
 
-  /** Rest shape and sections with every cut that is shut now as good as uncut; copies. */
+  /** Rest shape and sections with every cut as it stands now; copies. */
   public ShutShell shut() {
     ShutShell shut = new ShutShell(rest.copy(), sections.copy());
     if (sections.scored()) {

@@ -16,10 +16,9 @@ import auricle.plan.Operation;
 import auricle.plan.Plan;
 import auricle.plan.Scoring;
 import auricle.plan.Tie;
-import auricle.scenario.ScenarioReader;
 import auricle.testing.Check;
 import auricle.testing.OpenFold;
-import java.nio.file.Path;
+import auricle.testing.ShippedEar;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -85,13 +84,7 @@ class LiveEarTest {
   /** Foreseen alone, small turns of this tie start where the ear is unstable: 4 or 5 iterations. */
   @Test
   void aTieTurnedALittleTakesFewIterations() throws BadInputException {
-    EarCase ear =
-        ScenarioReader.shipped()
-            .read(Path.of("..", "scenarios", "open_fold.yaml"))
-            .scenario()
-            .ears()
-            .get(0)
-            .ear();
+    EarCase ear = ShippedEar.of("open_fold");
     LiveEar live =
         LiveEar.of(
             ear, RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);

@@ -13,7 +13,7 @@ import auricle.plan.Operation;
 import auricle.plan.Plan;
 import auricle.plan.Scoring;
 import auricle.plan.TiedOperation;
-import auricle.scenario.ScenarioReader;
+import auricle.testing.ShippedEar;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,15 +33,13 @@ import org.junit.jupiter.api.TestInstance;
 @Tag("slow")
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class YearAfterTest {
-  private static final Path SCENARIOS = Path.of("..", "scenarios");
-
-  private final EarCase open = read("open_fold.yaml");
+  private final EarCase open = read("open_fold");
   private final RehearsalResult result = rehearsed(open);
   private final Timeline usual = result.timeline().orElseThrow();
 
   private static EarCase read(String file) {
     try {
-      return ScenarioReader.shipped().read(SCENARIOS.resolve(file)).scenario().ears().get(0).ear();
+      return ShippedEar.of(file);
     } catch (BadInputException e) {
       throw new IllegalStateException(e);
     }
@@ -206,7 +204,7 @@ class YearAfterTest {
   /** Oliaei 2013, rabbit: 14.5 deg (4-25) left of a bend held for four weeks; order only. */
   @Test
   void aBolsterAloneLeavesASmallLastingBend() {
-    RehearsalResult pad = rehearsed(read("bolster_alone.yaml"));
+    RehearsalResult pad = rehearsed(read("bolster_alone"));
     List<MomentResult> moments = pad.timeline().orElseThrow().moments();
     double held = bend(pad, moments.get(0));
     double left = bend(pad, moments.get(moments.size() - 1));

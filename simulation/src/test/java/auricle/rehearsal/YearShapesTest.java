@@ -8,9 +8,8 @@ import auricle.material.MaterialTables;
 import auricle.material.Tissue;
 import auricle.plan.EarCase;
 import auricle.rehearsal.DeformedEar.Field;
-import auricle.scenario.ScenarioReader;
 import auricle.testing.Check;
-import java.nio.file.Path;
+import auricle.testing.ShippedEar;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -26,8 +25,7 @@ class YearShapesTest {
   private final RehearsalResult year;
 
   YearShapesTest() throws Exception {
-    Path file = Path.of("..", "scenarios", "bolster_alone.yaml");
-    EarCase ear = ScenarioReader.shipped().read(file).scenario().ears().get(0).ear();
+    EarCase ear = ShippedEar.of("bolster_alone");
     live =
         LiveEar.of(
             ear, RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);

@@ -17,7 +17,7 @@ import auricle.material.MaterialTables;
 import auricle.material.Tissue;
 import auricle.plan.EarCase;
 import auricle.plan.TissueChoice;
-import auricle.scenario.ScenarioReader;
+import auricle.testing.ShippedEar;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,18 +37,16 @@ import org.junit.jupiter.params.provider.ValueSource;
  * THEORY.md, section spring-back. Where a row has moved, the message is the row as it is now.
  */
 class YearStudiesTest {
-  private static final Path SCENARIOS = Path.of("..", "scenarios");
-
   /** Columns that hold figures are met to two units of their last digit. */
   private static final double UNITS = 2;
 
   private static EarCase read(String file) throws BadInputException {
-    return ScenarioReader.shipped().read(SCENARIOS.resolve(file)).scenario().ears().get(0).ear();
+    return ShippedEar.of(file);
   }
 
   /** The tied open fold, to be followed with steps of several kinds. */
   private static RehearsalRun tied() throws BadInputException {
-    EarCase ear = read("open_fold.yaml");
+    EarCase ear = read("open_fold");
     Auricle auricle = EarFitter.fit(ear.ear(), MeshLevel.PLANNING, "/ear").auricle();
     Tissue tissue = EarTissue.of(ear, auricle, MaterialTables.shipped());
     RehearsalRun run = new RehearsalRun(ear, auricle, tissue, RehearsalWatcher.SILENT);
@@ -128,8 +126,8 @@ class YearStudiesTest {
   @Tag("full")
   void theTableOfRemodellingInTheTheoryIsWhatItGives(int days)
       throws BadInputException, IOException {
-    Timeline fold = rehearsed("open_fold.yaml", days).timeline().orElseThrow();
-    RehearsalResult pad = rehearsed("bolster_alone.yaml", days);
+    Timeline fold = rehearsed("open_fold", days).timeline().orElseThrow();
+    RehearsalResult pad = rehearsed("bolster_alone", days);
     Timeline held = pad.timeline().orElseThrow();
     double before = pad.before().measures().foldAngleUpper_deg();
     List<String> now =
