@@ -87,7 +87,7 @@ final class BalanceTable extends GridPane {
   private void add(BalanceRow row, int i) {
     int levels = Level.values().length;
     if (i == levels) {
-      Label second = Texts.label("angles, helical show", "balance-head");
+      Label second = Texts.label("angles; helical show in mm", "balance-head");
       setColumnSpan(second, 3);
       cell(second, 0, levels + 1);
     }

@@ -1,26 +1,20 @@
 package auricle.viewer.view;
 
 import auricle.anatomy.Level;
-import auricle.plan.Range;
 import auricle.report.UseNotice;
 import auricle.viewer.scene.EarScene;
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Palette;
-import auricle.viewer.scene.Ribbon;
-import auricle.viewer.scene.SectionCut;
 import auricle.viewer.scene.Spot;
 import auricle.viewer.task.Moment;
 import auricle.viewer.task.Rehearsed;
 import auricle.viewer.viewmodel.FieldScale;
 import auricle.viewer.viewmodel.FieldScales;
-import auricle.viewer.viewmodel.Handle;
 import auricle.viewer.viewmodel.Look;
-import auricle.viewer.viewmodel.Marks;
 import auricle.viewer.viewmodel.Paint;
 import auricle.viewer.viewmodel.PlanSteps;
 import auricle.viewer.viewmodel.Showing;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -30,7 +24,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.scene.paint.Color;
 
 /** The ear in three dimensions, drawn from what is being shown. */
 final class EarPane extends StackPane {
@@ -39,7 +32,8 @@ final class EarPane extends StackPane {
 
   private final EarScene scene = new EarScene();
   private final EarMarks marks = new EarMarks(scene);
-  private final Ribbon target = new Ribbon(Color.web("#1f9c85", 0.42));
+  private final TargetBand target = new TargetBand();
+  private final MarksNow marksNow;
   private final Legend legend = new Legend();
   private final FieldScales scales = new FieldScales();
   private final Label use = Texts.paragraph(UseNotice.TEXT, "use-line");
@@ -53,6 +47,7 @@ final class EarPane extends StackPane {
     this.showing = showing;
     this.steps = steps;
     this.look = look;
+    this.marksNow = new MarksNow(marks, showing, steps);
     getStyleClass().add("ear-pane");
     setMinSize(200, 200);
     body.setCenter(scene.picture());
@@ -141,8 +136,8 @@ final class EarPane extends StackPane {
     boolean apart = !m.equals(r.before());
     scene.showGhost(
         showing.ghost().get() && apart ? Optional.of(r.before().surface()) : Optional.empty());
-    target(r, m);
-    marks(r, m);
+    target.draw(showing.target().get() ? Optional.of(m) : Optional.empty(), r, scene.mirrored());
+    marksNow.draw(r, m);
     setAccessibleText("The ear in three dimensions, " + m.label());
   }
 
@@ -179,68 +174,9 @@ final class EarPane extends StackPane {
     }
   }
 
-  /** The band in which the rim should lie: the rim as it is, moved sideways to both ends. */
-  private void target(Rehearsed r, Moment m) {
-    List<Spot> low = new ArrayList<>();
-    List<Spot> high = new ArrayList<>();
-    if (showing.target().get()) {
-      Heights heights = new Heights(m.surface());
-      for (Spot s : TargetAt.behind(m.line("rim"))) {
-        Range range = TargetAt.height(r.ear().target(), heights.percent(s));
-        low.add(new Spot(range.low(), s.y_mm(), s.z_mm()));
-        high.add(new Spot(range.high(), s.y_mm(), s.z_mm()));
-      }
-    }
-    target.between(low, high, scene.mirrored());
-  }
-
-  /** Heights on a surface, whose ends are looked for once. */
-  private record Heights(double low_mm, double high_mm) {
-    Heights(EarSurface s) {
-      this(SectionCut.height_mm(s, 0), SectionCut.height_mm(s, 100));
-    }
-
-    double percent(Spot spot) {
-      return 100 * (spot.z_mm() - low_mm) / (high_mm - low_mm);
-    }
-  }
-
-  private void marks(Rehearsed r, Moment m) {
-    marks.begin();
-    var plan = r.ear().plan();
-    int chosen = steps.chosen().get();
-    if (showing.marks().get()) {
-      marks.foldLine(m);
-      for (int i = 0; i < plan.operations().size(); i++) {
-        if (plan.operations().get(i).enabled()) {
-          for (Marks.Line line : Marks.lines(plan, i, r.map())) {
-            marks.line(line, m.surface(), i == chosen);
-          }
-        }
-      }
-      if (chosen >= 0 && chosen < plan.operations().size()) {
-        for (Handle handle : Marks.handles(plan, chosen)) {
-          marks.handle(handle, m.surface(), r.map());
-        }
-      }
-    }
-    if (showing.threads().get()) {
-      String name = steps.operation().map(o -> o.name()).orElse("");
-      m.threads().forEach(t -> marks.thread(t, t.name().equals(name)));
-    }
-    marks.end();
-  }
-
   /** Lights up a height of the ear on its rim. */
   void pointOut(Level level) {
     Optional<Moment> moment = showing.moment().get();
-    Optional<Spot> nearest = moment.flatMap(m -> atHeight(m, level));
-    marks.pointOut(nearest);
-  }
-
-  private static Optional<Spot> atHeight(Moment m, Level level) {
-    Heights heights = new Heights(m.surface());
-    return m.line("rim").stream()
-        .min(Comparator.comparingDouble(s -> Math.abs(heights.percent(s) - level.heightPercent())));
+    marks.pointOut(moment.flatMap(m -> Heights.onRim(m, level)));
   }
 }

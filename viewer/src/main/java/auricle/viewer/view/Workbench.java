@@ -13,7 +13,6 @@ import auricle.viewer.viewmodel.Showing;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
@@ -52,8 +51,8 @@ public final class Workbench extends StackPane {
     room.low().addListener((o, was, now) -> low(state, now));
     columns = new Columns(inputs, middle, results);
     getChildren().add(new BorderPane(columns, top, null, useLine(), null));
-    addEventFilter(KeyEvent.KEY_PRESSED, this::shortcuts);
-    style();
+    addEventFilter(KeyEvent.KEY_PRESSED, new Shortcuts(models.showing(), time, this::view));
+    new Dress(this, columns, models.look()).follow(results);
   }
 
   private void low(StateChip state, boolean now) {
@@ -112,38 +111,6 @@ public final class Workbench extends StackPane {
     line.getStyleClass().add("use-line");
     line.setId("use-line");
     return line;
-  }
-
-  private void style() {
-    getStylesheets()
-        .add(
-            java.util.Objects.requireNonNull(Workbench.class.getResource("viewer.css"))
-                .toExternalForm());
-    getStyleClass().add("root");
-    Look look = models.look();
-    look.theme().addListener(o -> theme());
-    look.textScale().addListener(o -> theme());
-    look.fullScreen().addListener(o -> project());
-    results.getSelectionModel().selectedItemProperty().addListener(o -> project());
-    theme();
-  }
-
-  private void theme() {
-    Look look = models.look();
-    getStyleClass().removeAll("light", "dark", "contrast");
-    getStyleClass().add(look.theme().get().name().toLowerCase(java.util.Locale.ROOT));
-    columns.text(em());
-    setStyle("-fx-font-size: " + Math.round(em() * 10) / 10.0 + "px;");
-  }
-
-  /** A lesson that fills the screen is set in large type. */
-  private void project() {
-    boolean lesson = models.look().fullScreen().get() && openTab().equals("Lessons");
-    getStyleClass().remove("projected");
-    if (lesson) {
-      getStyleClass().add("projected");
-    }
-    columns.project(lesson);
   }
 
   /** Gives the side panes a width in heights of text, as far as the window allows. */
@@ -210,24 +177,6 @@ public final class Workbench extends StackPane {
   private void closeOver() {
     getChildren().removeIf(Welcome.class::isInstance);
     ear.requestFocus();
-  }
-
-  private void shortcuts(KeyEvent e) {
-    if (e.getTarget() instanceof TextInputControl || e.isShortcutDown() || e.isAltDown()) {
-      return;
-    }
-    for (ClinicalView v : ClinicalView.values()) {
-      if (e.getText().equals(Integer.toString(v.digit()))) {
-        view(v);
-        e.consume();
-      }
-    }
-    switch (e.getText()) {
-      case "," -> models.showing().step(-1);
-      case "." -> models.showing().step(1);
-      case "p", "P" -> time.toggle();
-      default -> {}
-    }
   }
 
   /** Height of a line of text, pixels. */

@@ -57,7 +57,7 @@ public final class Balance {
         row(
             result,
             now,
-            "Helical show, mm",
+            "Helical show",
             "mm",
             Measures::helicalShowUpper_mm,
             target.helicalShow_mm(),
