@@ -57,7 +57,7 @@ final class EdgeDomain {
     vertices[0] = topology.edgeStart(edge);
     vertices[1] = topology.edgeEnd(edge);
     for (int side = 0; side < triangles.length; side++) {
-      int opposite = corner(topology, triangles[side], edge);
+      int opposite = EdgePlaces.corner(topology, triangles[side], edge);
       vertices[2 + side] = topology.vertex(triangles[side], opposite);
       area += rest.plate(triangles[side]).area() / 3;
     }
@@ -98,15 +98,6 @@ final class EdgeDomain {
     return domains;
   }
 
-  private static int corner(Topology topology, int triangle, int edge) {
-    for (int k = 0; k < 2; k++) {
-      if (topology.edge(triangle, k) == edge) {
-        return k;
-      }
-    }
-    return 2;
-  }
-
   private int[] stencil(Unknowns unknowns) {
     int n = vertices.length;
     int[] places = new int[5 * n];
@@ -123,12 +114,12 @@ final class EdgeDomain {
   private void addSide(int edge, int side, int triangle, RestShape rest) {
     Topology topology = rest.topology();
     PlateShape plate = rest.plate(triangle);
-    int k = corner(topology, triangle, edge);
+    int k = EdgePlaces.corner(topology, triangle, edge);
     double share = plate.area() / 3 / area;
     int sign = topology.edgeSign(triangle, k);
     double axis = Math.atan2(sign * plate.edgeY(k), sign * plate.edgeX(k));
-    double[] m = turned(inverse(plate), Math.cos(axis), Math.sin(axis));
-    int[] local = localEdges(side, sign, k);
+    double[] m = StrainAxes.turned(StrainAxes.ofLengths(plate), Math.cos(axis), Math.sin(axis));
+    int[] local = EdgePlaces.localEdges(side, sign, k);
     for (int a = 0; a < 3; a++) {
       for (int j = 0; j < 3; j++) {
         double c = 0.5 * share * m[3 * a + j];
@@ -166,61 +157,6 @@ final class EdgeDomain {
       i++;
     }
     return i;
-  }
-
-  /** Where the triangle's edges 0, 1, 2 stand among the local edges of the domain. */
-  private static int[] localEdges(int side, int sign, int k) {
-    int[] local = new int[3];
-    local[k] = 0;
-    // the triangle's edge after k starts where edge k ends
-    int fromEnd = side == 0 ? 1 : 4;
-    int fromStart = side == 0 ? 2 : 3;
-    local[(k + 1) % 3] = sign > 0 ? fromEnd : fromStart;
-    local[(k + 2) % 3] = sign > 0 ? fromStart : fromEnd;
-    return local;
-  }
-
-  /** Strain (Exx, Eyy, 2 Exy) from E(e_k, e_k), k = 0, 1, 2. */
-  private static double[] inverse(PlateShape p) {
-    double[][] m = new double[3][];
-    for (int k = 0; k < 3; k++) {
-      double x = p.edgeX(k);
-      double y = p.edgeY(k);
-      m[k] = new double[] {x * x, y * y, x * y};
-    }
-    double[] inverse = new double[9];
-    double det = 0;
-    for (int a = 0; a < 3; a++) {
-      int b = (a + 1) % 3;
-      int c = (a + 2) % 3;
-      for (int k = 0; k < 3; k++) {
-        int i = (k + 1) % 3;
-        int j = (k + 2) % 3;
-        inverse[3 * a + k] = m[i][b] * m[j][c] - m[j][b] * m[i][c];
-      }
-    }
-    for (int a = 0; a < 3; a++) {
-      det += m[0][a] * inverse[3 * a];
-    }
-    for (int i = 0; i < 9; i++) {
-      inverse[i] /= det;
-    }
-    return inverse;
-  }
-
-  /** The rows of a strain (or curvature) matrix in axes turned by an angle. */
-  static double[] turned(double[] m, double c, double s) {
-    int n = m.length / 3;
-    double[] out = new double[m.length];
-    for (int j = 0; j < n; j++) {
-      double xx = m[j];
-      double yy = m[n + j];
-      double xy = m[2 * n + j];
-      out[j] = c * c * xx + s * s * yy + c * s * xy;
-      out[n + j] = s * s * xx + c * c * yy - c * s * xy;
-      out[2 * n + j] = 2 * c * s * (yy - xx) + (c * c - s * s) * xy;
-    }
-    return out;
   }
 
   /** Sets the rest strain to that at a load factor, by the rest shapes as they are now. */

@@ -50,7 +50,7 @@ public final class ShellState {
       arcs.measure(domain, u, directors, false);
       for (EdgeDomain.Side side : domain.sides()) {
         double angle = sections.angle(side.triangle()) - side.axis();
-        double[] e = EdgeDomain.turned(arcs.strain().clone(), Math.cos(angle), Math.sin(angle));
+        double[] e = StrainAxes.turned(arcs.strain().clone(), Math.cos(angle), Math.sin(angle));
         for (int a = 0; a < 3; a++) {
           strain[3 * side.triangle() + a] += e[a] / 3;
         }
@@ -76,7 +76,7 @@ public final class ShellState {
     tilts.curvature(TiltCurvature.mean(rest.plate(t)), 0, restTilts, 0, k);
     double angle = sections.angle(t);
     System.arraycopy(
-        EdgeDomain.turned(k, Math.cos(angle), Math.sin(angle)), 0, curvature, 3 * t, 3);
+        StrainAxes.turned(k, Math.cos(angle), Math.sin(angle)), 0, curvature, 3 * t, 3);
   }
 
   /** Membrane strain, component a of a triangle. */

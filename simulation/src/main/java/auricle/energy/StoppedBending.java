@@ -30,7 +30,7 @@ final class StoppedBending {
       return NONE;
     }
     double angle = sections.angle(triangle);
-    double[] c = EdgeDomain.turned(TiltCurvature.mean(plate), Math.cos(angle), Math.sin(angle));
+    double[] c = StrainAxes.turned(TiltCurvature.mean(plate), Math.cos(angle), Math.sin(angle));
     Section section = sections.section(triangle);
     double coupled = section.stiffness(3, 4) / section.stiffness(4, 4);
     double[] row = new double[6];

@@ -80,7 +80,7 @@ public final class StretchBendCoupling implements EnergyTerm {
       places[i][s] = places(side.corners(), domain.vertexCount());
       double[] mean = TiltCurvature.mean(side.plate());
       curvatureOfTilts[i][s] =
-          EdgeDomain.turned(mean, Math.cos(side.axis()), Math.sin(side.axis()));
+          StrainAxes.turned(mean, Math.cos(side.axis()), Math.sin(side.axis()));
       for (int k = 0; k < 18; k++) {
         curvatureOfTilts[i][s][k] *= side.share();
       }
