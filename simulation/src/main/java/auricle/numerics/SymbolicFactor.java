@@ -2,6 +2,7 @@ package auricle.numerics;
 
 import java.lang.ref.SoftReference;
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * turned, say: so the last one is kept as long as there is room.
  */
 final class SymbolicFactor {
-  private static volatile SoftReference<@Nullable SymbolicFactor> last = new SoftReference<>(null);
+  private static final AtomicReference<@Nullable SoftReference<SymbolicFactor>> LAST =
+      new AtomicReference<>();
 
   private final SymmetricPattern pattern;
   private final SupernodeLayout layout;
@@ -30,12 +32,13 @@ final class SymbolicFactor {
 
   /** That of a pattern; from any thread. */
   static SymbolicFactor of(SymmetricPattern pattern) {
-    SymbolicFactor known = last.get();
+    SoftReference<SymbolicFactor> kept = LAST.get();
+    SymbolicFactor known = kept == null ? null : kept.get();
     if (known != null && known.isOf(pattern)) {
       return known;
     }
     SymbolicFactor made = new SymbolicFactor(pattern);
-    last = new SoftReference<>(made);
+    LAST.set(new SoftReference<>(made));
     return made;
   }
 
