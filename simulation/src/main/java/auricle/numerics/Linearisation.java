@@ -10,6 +10,7 @@ public final class Linearisation {
   private final SmoothFunction function;
   private final double[] gradient;
   private @Nullable ShiftedFactor factor;
+  private @Nullable SymbolicFactor known;
   private @Nullable Balance balance;
   private double value;
   private boolean kept;
@@ -19,6 +20,11 @@ public final class Linearisation {
   public Linearisation(SmoothFunction function) {
     this.function = function;
     gradient = new double[function.size()];
+  }
+
+  /** Takes over what another knows of its pattern, which may be that of this function too. */
+  public void learnFrom(Linearisation other) {
+    known = other.known;
   }
 
   /** The function. */
@@ -35,8 +41,9 @@ public final class Linearisation {
     function.settle(x);
     ShiftedFactor current = factor;
     if (current == null || current.matrix().pattern() != function.pattern()) {
-      current = new ShiftedFactor(function.pattern());
+      current = new ShiftedFactor(function.pattern(), known);
       factor = current;
+      known = current.symbolic();
     }
     rough = kept;
     kept = false;

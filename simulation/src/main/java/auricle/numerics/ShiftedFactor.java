@@ -1,5 +1,7 @@
 package auricle.numerics;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * A factorised Hessian, made positive definite where it is not: K + s M with M = diag|K| and s
  * found by a few trials, warm-started from the last one that was needed.
@@ -13,7 +15,7 @@ final class ShiftedFactor {
   private static final int MOST_TRIALS = 14;
 
   private final SymmetricMatrix matrix;
-  private final SymmetricSolver solver;
+  private final SupernodalSolver solver;
   private final double[] diagonal;
   private final double[] weight;
   private double shift;
@@ -22,11 +24,19 @@ final class ShiftedFactor {
   private int trials;
   private boolean usable;
 
-  ShiftedFactor(SymmetricPattern pattern) {
+  /**
+   * @param known what is known of a pattern that may be the same
+   */
+  ShiftedFactor(SymmetricPattern pattern, @Nullable SymbolicFactor known) {
     matrix = new SymmetricMatrix(pattern);
-    solver = SymmetricSolvers.create(pattern);
+    solver = new SupernodalSolver(pattern, known);
     diagonal = new double[pattern.size()];
     weight = new double[pattern.size()];
+  }
+
+  /** What holds for every matrix on the pattern. */
+  SymbolicFactor symbolic() {
+    return solver.symbolic();
   }
 
   /** K, to be filled before {@link #factorize}; always without shift between calls. */

@@ -3,6 +3,7 @@ package auricle.numerics;
 import auricle.numerics.FactorTasks.Task;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Blocked left-looking factorisation A = L D Lᵀ by supernodes, without pivoting (Ng and Peyton
@@ -21,6 +22,7 @@ final class SupernodalSolver implements SymmetricSolver {
   private static final double SMALL = 1e6;
 
   private final SymmetricPattern pattern;
+  private final SymbolicFactor symbolic;
   private final SupernodeLayout layout;
   private final UpdateList updates;
   private final EntryMap entries;
@@ -32,9 +34,12 @@ final class SupernodalSolver implements SymmetricSolver {
   private final TriangularSolve substitution;
   private boolean usable;
 
-  SupernodalSolver(SymmetricPattern pattern) {
+  /**
+   * @param known what is known of a pattern that may be the same
+   */
+  SupernodalSolver(SymmetricPattern pattern, @Nullable SymbolicFactor known) {
     this.pattern = pattern;
-    SymbolicFactor symbolic = SymbolicFactor.of(pattern);
+    symbolic = SymbolicFactor.of(pattern, known);
     layout = symbolic.layout();
     updates = symbolic.updates();
     entries = symbolic.entries();
@@ -70,6 +75,11 @@ final class SupernodalSolver implements SymmetricSolver {
         (task, worker) -> run.make(list.get(task), panels.get(worker), values, layout));
     usable = run.broken() == Integer.MAX_VALUE;
     return inertia(Math.min(run.broken(), pattern.size()));
+  }
+
+  /** What holds for every matrix on the pattern. */
+  SymbolicFactor symbolic() {
+    return symbolic;
   }
 
   private Inertia inertia(int columns) {

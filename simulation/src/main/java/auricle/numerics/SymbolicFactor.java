@@ -1,21 +1,15 @@
 package auricle.numerics;
 
-import java.lang.ref.SoftReference;
 import java.util.Arrays;
-import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What a factorisation is by the pattern of the matrix alone: ordering, supernodes, and which of
  * them update which. Immutable.
  *
- * <p>Bodies that are made one after the other mostly have one pattern, an ear whose doses are
- * turned, say: so the last one is kept as long as there is room.
+ * <p>An ear whose doses are turned has the pattern that it had before, so another's may serve.
  */
 final class SymbolicFactor {
-  private static final AtomicReference<@Nullable SoftReference<SymbolicFactor>> LAST =
-      new AtomicReference<>();
-
   private final SymmetricPattern pattern;
   private final SupernodeLayout layout;
   private final UpdateList updates;
@@ -30,16 +24,13 @@ final class SymbolicFactor {
     tasks = new FactorTasks(layout, updates);
   }
 
-  /** That of a pattern; from any thread. */
-  static SymbolicFactor of(SymmetricPattern pattern) {
-    SoftReference<SymbolicFactor> kept = LAST.get();
-    SymbolicFactor known = kept == null ? null : kept.get();
-    if (known != null && known.isOf(pattern)) {
-      return known;
-    }
-    SymbolicFactor made = new SymbolicFactor(pattern);
-    LAST.set(new SoftReference<>(made));
-    return made;
+  /**
+   * That of a pattern.
+   *
+   * @param known another, which is taken where it is of an equal pattern
+   */
+  static SymbolicFactor of(SymmetricPattern pattern, @Nullable SymbolicFactor known) {
+    return known != null && known.isOf(pattern) ? known : new SymbolicFactor(pattern);
   }
 
   private boolean isOf(SymmetricPattern other) {

@@ -12,7 +12,7 @@ public final class SymmetricSolvers {
    * @param pattern the pattern all matrices will be on
    */
   public static SymmetricSolver create(SymmetricPattern pattern) {
-    return new SupernodalSolver(pattern);
+    return new SupernodalSolver(pattern, null);
   }
 
   /**

@@ -121,6 +121,7 @@ public final class ShellBody {
    */
   void standWhere(ShellBody other) {
     rest.become(other.target);
+    finder.memory().learnFrom(other.finder.memory());
     restore(other.save());
     changed = true;
   }
