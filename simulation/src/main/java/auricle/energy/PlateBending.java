@@ -104,7 +104,7 @@ public final class PlateBending implements EnergyTerm {
   private void addMeanForm(
       int t, PlateShape plate, double[] varying, SectionField sections, double[] forms) {
     if (!sections.varying(t).equals(sections.section(t))) {
-      double[] more = sections.section(t).turned(sections.angle(t)).clone();
+      double[] more = sections.section(t).turned(sections.angle(t));
       for (int i = 0; i < more.length; i++) {
         more[i] -= varying[i];
       }

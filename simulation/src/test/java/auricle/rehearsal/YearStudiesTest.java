@@ -40,13 +40,9 @@ class YearStudiesTest {
   /** Columns that hold figures are met to two units of their last digit. */
   private static final double UNITS = 2;
 
-  private static EarCase read(String file) throws BadInputException {
-    return ShippedEar.of(file);
-  }
-
   /** The tied open fold, to be followed with steps of several kinds. */
   private static RehearsalRun tied() throws BadInputException {
-    EarCase ear = read("open_fold");
+    EarCase ear = ShippedEar.of("open_fold");
     Auricle auricle = EarFitter.fit(ear.ear(), MeshLevel.PLANNING, "/ear").auricle();
     Tissue tissue = EarTissue.of(ear, auricle, MaterialTables.shipped());
     RehearsalRun run = new RehearsalRun(ear, auricle, tissue, RehearsalWatcher.SILENT);
@@ -148,7 +144,7 @@ class YearStudiesTest {
 
   private static RehearsalResult rehearsed(String file, double remodelling_days)
       throws BadInputException {
-    EarCase ear = read(file);
+    EarCase ear = ShippedEar.of(file);
     Map<String, Double> overrides = new TreeMap<>(ear.tissue().overrides());
     overrides.put("healing.remodelling_days", remodelling_days);
     TissueChoice tissue = new TissueChoice(ear.tissue().rows(), overrides, ear.tissue().press());
