@@ -42,9 +42,10 @@ public record ThreadState(
    * a strip, once for each operation, with the sum of its tensions.
    */
   public static List<ThreadState> gathered(List<ThreadState> threads) {
-    Map<String, ThreadState> gathered = new LinkedHashMap<>();
+    // A number for a suture, so that no name of anything else can be taken for it.
+    Map<Object, ThreadState> gathered = new LinkedHashMap<>();
     for (ThreadState thread : threads) {
-      String key = thread.suture() ? "suture " + gathered.size() : thread.name();
+      Object key = thread.suture() ? gathered.size() : thread.name();
       gathered.merge(key, thread, ThreadState::and);
     }
     return List.copyOf(gathered.values());

@@ -28,4 +28,12 @@ class ThreadStateTest {
     assertEquals(2, shown.get(1).points().size());
     assertEquals(0.2, shown.get(2).tension_n());
   }
+
+  /** A name is the user's: it must not join what it belongs to with anything else. */
+  @Test
+  void skinIsNotGatheredWithASutureWhateverItsName() {
+    List<ThreadState> threads =
+        List.of(pulling("fold", true, 0.3), pulling("suture 2", false, 0.1), pulling("0", true, 1));
+    assertEquals(threads, ThreadState.gathered(threads));
+  }
 }

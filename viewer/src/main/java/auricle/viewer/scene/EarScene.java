@@ -31,6 +31,7 @@ public final class EarScene {
   private final Glass picture;
   private boolean mirrored;
   private Optional<Palette> painted = Optional.empty();
+  private Optional<EarSurface> before = Optional.empty();
 
   /** An empty scene. */
   public EarScene() {
@@ -39,7 +40,7 @@ public final class EarScene {
     Group lamps = new Group(lamp(-260, -330, -520, 0.62), lamp(420, -120, -260, 0.22), fromWithin);
     Group world =
         new Group(new AmbientLight(Color.gray(0.34)), lamps, head.node(), earNode, marks, veils);
-    picture = new Glass(world, eye.camera());
+    picture = new Glass(world, eye.camera(), this::layGhost);
     earNode.setCullFace(CullFace.BACK);
     earNode.setId("ear");
     ghostNode.setCullFace(CullFace.BACK);
@@ -110,10 +111,20 @@ public final class EarScene {
     head.show(wanted);
   }
 
-  /** Shows a ghost; an empty one hides it. */
+  /**
+   * Shows a ghost; an empty one hides it. Beside an ear that moves it stays as it was laid until
+   * the ear rests: to lay it takes as long as to lay the ear, which is waited for.
+   */
   public void showGhost(Optional<EarSurface> surface) {
-    surface.map(this::whereMoved).ifPresent(s -> ghost.show(s, mirrored));
+    before = surface;
     ghostNode.setVisible(surface.isPresent());
+    if (!picture.isMoving() || ghost.shown().isEmpty()) {
+      layGhost();
+    }
+  }
+
+  private void layGhost() {
+    before.map(this::whereMoved).ifPresent(s -> ghost.show(s, mirrored));
   }
 
   /**

@@ -7,18 +7,15 @@ import javafx.scene.SceneAntialiasing;
 import javafx.scene.SubScene;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Paint;
-import javafx.scene.transform.Scale;
 
 /**
- * What a world in three dimensions is seen through: smooth and as fine as the screen while it
- * stands still; without smoothing and no finer than it needs to be while it moves, so that it
- * follows the hand where graphics are drawn by software. Smoothing cannot be switched on a
- * sub-scene, so there are two, and the world is handed from one to the other.
+ * What a world in three dimensions is seen through: smooth while it stands still, without smoothing
+ * while it moves, so that it follows the hand where graphics are drawn by software. Smoothing
+ * cannot be switched on a sub-scene, so there are two, and the world is handed from one to the
+ * other. (A sub-scene that is made smaller and enlarged by a transform is no cheaper: JavaFX draws
+ * it in the pixels of the screen all the same.)
  */
 public final class Glass extends Region {
-  /** Most pixels of a picture of a moving world. */
-  private static final double MOVING_PIXELS = 160_000;
-
   private static final double STILL_AFTER_NS = 220e6;
 
   /** So many frames are let pass as well: where they are slow, time alone would end every move. */
@@ -28,6 +25,7 @@ public final class Glass extends Region {
   private final PerspectiveCamera camera;
   private final SubScene fine = pane(SceneAntialiasing.BALANCED);
   private final SubScene quick = pane(SceneAntialiasing.DISABLED);
+  private final Runnable whenStill;
   private final Rest rest = new Rest();
   private boolean moving;
 
@@ -52,9 +50,13 @@ public final class Glass extends Region {
     }
   }
 
-  Glass(Group world, PerspectiveCamera camera) {
+  /**
+   * @param whenStill is done when a move ends, before the world is drawn finely
+   */
+  Glass(Group world, PerspectiveCamera camera, Runnable whenStill) {
     this.world = world;
     this.camera = camera;
+    this.whenStill = whenStill;
     quick.setVisible(false);
     fine.setRoot(world);
     fine.setCamera(camera);
@@ -63,7 +65,6 @@ public final class Glass extends Region {
 
   private static SubScene pane(SceneAntialiasing smoothing) {
     SubScene pane = new SubScene(new Group(), 400, 400, true, smoothing);
-    pane.getTransforms().add(new Scale(1, 1));
     pane.setManaged(false);
     return pane;
   }
@@ -76,15 +77,9 @@ public final class Glass extends Region {
 
   @Override
   protected void layoutChildren() {
-    double w = Math.max(1, getWidth());
-    double h = Math.max(1, getHeight());
-    double share = moving ? Math.min(1, Math.sqrt(MOVING_PIXELS / (w * h))) : 1;
     SubScene shown = moving ? quick : fine;
-    shown.setWidth(Math.ceil(w * share));
-    shown.setHeight(Math.ceil(h * share));
-    Scale enlarge = (Scale) shown.getTransforms().get(0);
-    enlarge.setX(w / shown.getWidth());
-    enlarge.setY(h / shown.getHeight());
+    shown.setWidth(Math.ceil(Math.max(1, getWidth())));
+    shown.setHeight(Math.ceil(Math.max(1, getHeight())));
   }
 
   /** Whether the world is drawn as one that moves. */
@@ -107,6 +102,9 @@ public final class Glass extends Region {
   private void change(boolean now) {
     if (moving != now) {
       moving = now;
+      if (!now) {
+        whenStill.run();
+      }
       hand(now ? fine : quick, now ? quick : fine);
       layoutChildren();
     }

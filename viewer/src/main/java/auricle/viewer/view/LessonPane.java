@@ -8,7 +8,6 @@ import java.util.Map;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.scene.control.Button;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
@@ -42,10 +41,7 @@ final class LessonPane extends BorderPane {
     setId("lesson");
     body.getStyleClass().add("side-pane");
     body.setSpacing(10);
-    ScrollPane scroll = new ScrollPane(body);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    setCenter(scroll);
+    setCenter(Scrolled.over(body));
     widthProperty().addListener(o -> size());
     look.fullScreen()
         .addListener(

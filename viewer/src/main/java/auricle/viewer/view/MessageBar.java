@@ -25,9 +25,7 @@ final class MessageBar extends HBox {
     Button close = new Button("Close");
     close.setOnAction(e -> files.messages().clear());
     close.setMinWidth(USE_PREF_SIZE);
-    ScrollPane scroll = new ScrollPane(lines);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    ScrollPane scroll = Scrolled.over(lines);
     scroll.getStyleClass().add("message-lines");
     scroll.setFocusTraversable(true);
     scroll.setAccessibleText("What went wrong");

@@ -22,14 +22,12 @@ final class PlanPane extends VBox {
     this.steps = steps;
     getStyleClass().add("plan-pane");
     setId("plan");
-    ScrollPane list = new ScrollPane(new StepList(steps));
-    list.setFitToWidth(true);
+    ScrollPane list = Scrolled.over(new StepList(steps));
+    list.setHbarPolicy(ScrollPane.ScrollBarPolicy.AS_NEEDED);
     list.getStyleClass().add("step-list");
     list.setMinHeight(90);
     list.prefHeightProperty().bind(heightProperty().multiply(0.36));
-    ScrollPane editor = new ScrollPane(new DosePane(steps));
-    editor.setFitToWidth(true);
-    editor.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    ScrollPane editor = Scrolled.over(new DosePane(steps));
     VBox.setVgrow(editor, Priority.ALWAYS);
     getChildren().addAll(head(), list, tools(), editor);
   }

@@ -25,11 +25,9 @@ final class Tabs extends TabPane {
   }
 
   private static ScrollPane scrolled(Region pane) {
-    ScrollPane scroll = new ScrollPane(pane);
-    scroll.setFitToWidth(true);
+    ScrollPane scroll = Scrolled.over(pane);
     scroll.setFitToHeight(true);
     pane.setMinHeight(USE_PREF_SIZE);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     return scroll;
   }
 

@@ -19,9 +19,7 @@ final class Welcome extends VBox {
     VBox text = new VBox();
     text.getStyleClass().add("welcome-text");
     lines.forEach(l -> text.getChildren().add(Texts.paragraph(l)));
-    ScrollPane scroll = new ScrollPane(text);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    ScrollPane scroll = Scrolled.over(text);
     scroll.setFocusTraversable(true);
     scroll.setAccessibleText(title);
     scroll.prefViewportHeightProperty().bind(text.heightProperty());

@@ -2,13 +2,13 @@ package auricle.viewer.app;
 
 import javafx.application.Application;
 
-/** Starts {@link GuidePictures} with the switch that 3D without a graphics card needs. */
+/** Starts {@link GuidePictures} with the switches of the program. */
 public final class GuidePicturesMain {
   private GuidePicturesMain() {}
 
   /** The arguments of {@link GuidePictures}. */
   public static void main(String[] arguments) {
-    System.setProperty("prism.forceGPU", "true");
+    DrawingSwitches.set();
     Application.launch(GuidePictures.class, arguments);
   }
 }

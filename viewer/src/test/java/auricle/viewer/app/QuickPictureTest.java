@@ -1,5 +1,6 @@
 package auricle.viewer.app;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
@@ -9,12 +10,16 @@ import auricle.viewer.scene.ClinicalView;
 import auricle.viewer.scene.EarScene;
 import auricle.viewer.scene.Orbit;
 import auricle.viewer.scene.StandInEar;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Scene;
 import javafx.scene.SceneAntialiasing;
 import javafx.scene.SubScene;
+import javafx.scene.shape.MeshView;
+import javafx.scene.shape.TriangleMesh;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -89,5 +94,24 @@ class QuickPictureTest {
         });
     rests();
     robot.interact(() -> holds(SceneAntialiasing.BALANCED));
+  }
+
+  private float[] ghost() {
+    MeshView seen = (MeshView) ear.veils().getChildren().get(0);
+    return ((TriangleMesh) seen.getMesh()).getPoints().toArray(null);
+  }
+
+  @Test
+  void theGhostIsLaidAnewWhenTheEarRests(FxRobot robot) throws Exception {
+    robot.interact(() -> ear.showGhost(Optional.of(StandInEar.of(1))));
+    float[] first = ghost();
+    robot.interact(
+        () -> {
+          ear.show(StandInEar.of(0.8), false);
+          ear.showGhost(Optional.of(StandInEar.of(1)));
+        });
+    assertArrayEquals(first, ghost());
+    rests();
+    assertFalse(Arrays.equals(first, ghost()), "where it is near the ear it hides within its wall");
   }
 }

@@ -273,13 +273,13 @@ public final class ScreenSpeed extends Application {
     window.ifPresent(Window::close);
   }
 
-  /** Starts the run with the switch that 3D without a graphics card needs. */
+  /** Starts the run with the switches of the program. */
   public static final class Main {
     private Main() {}
 
     /** The file for the figures. */
     public static void main(String[] arguments) {
-      System.setProperty("prism.forceGPU", "true");
+      DrawingSwitches.set();
       Beginning.ofProgram();
       Application.launch(ScreenSpeed.class, arguments);
     }

@@ -2,13 +2,13 @@ package auricle.viewer.app;
 
 import javafx.application.Application;
 
-/** Starts {@link ScreenTour} with the switch that 3D without a graphics card needs. */
+/** Starts {@link ScreenTour} with the switches of the program. */
 public final class ScreenTourMain {
   private ScreenTourMain() {}
 
   /** The arguments of {@link ScreenTour}. */
   public static void main(String[] arguments) {
-    System.setProperty("prism.forceGPU", "true");
+    DrawingSwitches.set();
     Application.launch(ScreenTour.class, arguments);
   }
 }
