@@ -94,8 +94,8 @@ public final class EarScene {
   }
 
   /**
-   * Shows an ear, mirrored if it is a left one. One that has moved since is first drawn coarser,
-   * sooner, and finely when it rests.
+   * Shows an ear, mirrored if it is a left one. One that has moved since is first drawn without
+   * smoothing, sooner, and finely when it rests.
    */
   public void show(EarSurface surface, boolean left) {
     if (left == mirrored && ear.shown().map(s -> s.movedBy(surface, SEEN_MM)).orElse(false)) {
@@ -179,7 +179,7 @@ public final class EarScene {
     picture.still();
   }
 
-  /** Moves the eye on its way: drawn coarser where there is much to draw, until it rests. */
+  /** Moves the eye on its way: drawn without smoothing until it rests. */
   public void sweep(Orbit orbit) {
     picture.moving();
     see(orbit);
