@@ -14,6 +14,8 @@ final class Memory {
   private final Look look;
   private final Workbench bench;
   private double recalled = 1;
+  private double width;
+  private double height;
 
   Memory(Stage stage, Settings settings, Look look, Workbench bench) {
     this.stage = stage;
@@ -25,11 +27,9 @@ final class Memory {
   /** As it was left; at the first start as large as the screen allows, text to match. */
   void recall() {
     Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-    double width = Math.min(screen.getWidth(), settings.number("window.width", screen.getWidth()));
-    double height =
-        Math.min(screen.getHeight(), settings.number("window.height", screen.getHeight()));
-    stage.setWidth(width);
-    stage.setHeight(height);
+    width = Math.min(screen.getWidth(), settings.number("window.width", screen.getWidth()));
+    height = Math.min(screen.getHeight(), settings.number("window.height", screen.getHeight()));
+    size();
     double x = settings.number("window.x", screen.getMinX());
     double y = settings.number("window.y", screen.getMinY());
     if (screen.contains(x, y)) {
@@ -49,6 +49,21 @@ final class Memory {
     double right = settings.number("pane.right.em", 0);
     if (left > 0 && right > 0) {
       bench.sidePanes(left, right, width);
+    }
+  }
+
+  private void size() {
+    stage.setWidth(width);
+    stage.setHeight(height);
+  }
+
+  /**
+   * Asks for the size again if the window has opened far smaller: some window managers open any
+   * window of JavaFX (21) at 200 × 200 pixels, and give it its size once it is there.
+   */
+  void insist() {
+    if (stage.getWidth() < width / 2 && stage.getHeight() < height / 2) {
+      size();
     }
   }
 

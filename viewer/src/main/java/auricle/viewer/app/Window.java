@@ -111,6 +111,7 @@ public final class Window implements AutoCloseable {
     tellWhenDrawn();
     begun.catchUp();
     stage.show();
+    Platform.runLater(memory::insist);
     file.ifPresent(files::open);
     files.left().ifPresent(files::recover);
     if (!models.desk().unsaved().get()) {

@@ -61,6 +61,28 @@ class WindowTest extends OpenWindow {
   }
 
   @Test
+  void aWindowThatOpensFarTooSmallIsGivenItsSizeAgain(FxRobot robot) {
+    Stage stage = (Stage) window.bench().getScene().getWindow();
+    Settings settings = new Settings(folder);
+    settings.set("window.width", 900.0);
+    settings.set("window.height", 700.0);
+    Memory memory = new Memory(stage, settings, models.look(), window.bench());
+    robot.interact(memory::recall);
+    robot.interact(() -> size(stage, 200, 200));
+    robot.interact(memory::insist);
+    assertEquals(900, stage.getWidth(), 1);
+    assertEquals(700, stage.getHeight(), 1);
+    robot.interact(() -> size(stage, 600, 700));
+    robot.interact(memory::insist);
+    assertEquals(600, stage.getWidth(), 1, "what the window manager gave it otherwise stays");
+  }
+
+  private static void size(Stage stage, double width, double height) {
+    stage.setWidth(width);
+    stage.setHeight(height);
+  }
+
+  @Test
   void aLessonAsksBeforeItShows(FxRobot robot) throws Exception {
     robot.clickOn("#welcome-close");
     robot.interact(() -> window.bench().openTab("Lessons"));
