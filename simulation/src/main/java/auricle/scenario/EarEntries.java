@@ -97,7 +97,8 @@ final class EarEntries {
   }
 
   private Finding missing(String section, String meaning) {
-    return Finding.error(part.at(), "'" + section + "' is missing", "'" + section + "'", meaning);
+    String named = "'" + section + "'";
+    return Finding.error(part.at(), named + " is missing", meaning, "Add " + named + ".");
   }
 
   private Optional<PressTest> press() {

@@ -1,10 +1,6 @@
 package auricle.scenario;
 
 import auricle.plan.TissueChoice;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -29,23 +25,6 @@ public final class ScenarioWriter {
           .build();
 
   private ScenarioWriter() {}
-
-  /**
-   * Writes a file: whole, or not at all.
-   *
-   * @throws IOException if it cannot be written; what stood there before is left as it was
-   */
-  public static void write(Scenario scenario, Path file) throws IOException {
-    Path target = file.toAbsolutePath().normalize();
-    Path beside = target.resolveSibling("." + target.getFileName() + "-" + System.nanoTime());
-    try {
-      Files.writeString(beside, text(scenario));
-      Files.move(
-          beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(beside);
-    }
-  }
 
   /** The text of a scenario file. */
   public static String text(Scenario scenario) {

@@ -59,7 +59,8 @@ final class SchemaWords {
     String key = property();
     JsonNode child = parent().path("properties").path(key);
     String meaning = child.path("description").asString("");
-    return say("'" + key + "' is missing", "'" + key + "'", meaning);
+    String named = "'" + key + "'";
+    return say(named + " is missing", meaning.isEmpty() ? named : meaning, "Add " + named + ".");
   }
 
   /** A number with its unit behind it, or without a leading digit, is the likeliest slip. */

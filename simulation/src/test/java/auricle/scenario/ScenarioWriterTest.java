@@ -1,8 +1,6 @@
 package auricle.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.anatomy.EarMeasurements;
 import auricle.anatomy.Side;
@@ -28,16 +26,11 @@ import auricle.plan.SkinStrip;
 import auricle.plan.Target;
 import auricle.plan.Tie;
 import auricle.plan.TissueChoice;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 class ScenarioWriterTest {
   private static final ScenarioReader READER = ScenarioReader.shipped();
@@ -154,27 +147,6 @@ class ScenarioWriterTest {
       }
       Scenario scenario = Scenario.of("random", ear().withPlan(new Plan(steps)));
       assertEquals(scenario, back(scenario));
-    }
-  }
-
-  @Test
-  void aFileIsReplacedWholeAndNothingElseIsLeft(@TempDir Path folder) throws Exception {
-    Path file = Files.writeString(folder.resolve("s.yaml"), "before");
-    ScenarioWriter.write(Scenario.of("t", ear()), file);
-    assertEquals(Scenario.of("t", ear()), READER.read(file).scenario());
-    try (Stream<Path> left = Files.list(folder)) {
-      assertEquals(List.of(file), left.toList());
-    }
-  }
-
-  @Test
-  void whatCannotBeWrittenLeavesNothing(@TempDir Path folder) throws Exception {
-    Path taken = folder.resolve("s.yaml");
-    Path full = Files.createDirectories(taken.resolve("inside"));
-    assertThrows(IOException.class, () -> ScenarioWriter.write(Scenario.of("t", ear()), taken));
-    assertTrue(Files.isDirectory(full));
-    try (Stream<Path> left = Files.list(folder)) {
-      assertEquals(1, left.count());
     }
   }
 }

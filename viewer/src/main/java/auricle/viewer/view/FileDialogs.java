@@ -70,7 +70,8 @@ public final class FileDialogs {
   /** Asks for a file and saves to it. */
   public boolean saveAs() {
     FileChooser chooser = chooser("Save the scenario", SCENARIOS);
-    chooser.setInitialFileName("scenario.yaml");
+    chooser.setInitialFileName(
+        files.file().get().map(f -> f.getFileName().toString()).orElse("scenario.yaml"));
     return Optional.ofNullable(chooser.showSaveDialog(stage))
         .map(File::toPath)
         .map(files::saveAs)
@@ -202,9 +203,11 @@ public final class FileDialogs {
     }
   }
 
-  private static FileChooser chooser(String title, ExtensionFilter... filters) {
+  /** Begins where the user worked last. */
+  private FileChooser chooser(String title, ExtensionFilter... filters) {
     FileChooser chooser = new FileChooser();
     chooser.setTitle(title);
+    files.folder().map(Path::toFile).ifPresent(chooser::setInitialDirectory);
     chooser.getExtensionFilters().addAll(filters);
     return chooser;
   }

@@ -5,13 +5,17 @@ import auricle.diagnostics.Finding;
 import auricle.scenario.LoadedScenario;
 import auricle.scenario.ScenarioReader;
 import auricle.scenario.ScenarioWriter;
+import auricle.viewer.store.AtomicFile;
+import auricle.viewer.store.FormerFile;
 import auricle.viewer.store.Recovery;
 import auricle.viewer.store.Settings;
+import auricle.yamlfile.YamlComments;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.collections.FXCollections;
@@ -27,6 +31,9 @@ public final class Files {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObservableList<String> messages = FXCollections.observableArrayList();
   private final List<Runnable> onLaid = new ArrayList<>();
+
+  /** What the file of the desk says before its first entry. */
+  private String head = "";
 
   /** For a desk; unsaved work and settings are kept in these. */
   public Files(Desk desk, Settings settings, Recovery recovery, ScenarioReader reader) {
@@ -49,6 +56,14 @@ public final class Files {
   /** Files opened lately. */
   public List<Path> recent() {
     return settings.recent();
+  }
+
+  /** Folder of the file that is worked on, else of one opened lately, if it is still there. */
+  public Optional<Path> folder() {
+    return Stream.concat(file.get().stream(), recent().stream())
+        .map(path -> path.toAbsolutePath().getParent())
+        .filter(java.nio.file.Files::isDirectory)
+        .findFirst();
   }
 
   /** Opens a scenario file; what is on the desk is replaced only if it can be used. */
@@ -112,6 +127,7 @@ public final class Files {
   private void lay(LoadedScenario loaded, Optional<Path> path, boolean needsSaving) {
     messages.setAll(loaded.warnings().stream().map(Finding::line).toList());
     file.set(path);
+    head = YamlComments.of(loaded.text()).head();
     onLaid.forEach(Runnable::run);
     desk.lay(Document.of(loaded.scenario()), needsSaving);
   }
@@ -132,16 +148,20 @@ public final class Files {
     return file.get().map(this::saveAs).orElse(false);
   }
 
-  /** Saves to a file, which is worked on from then on. */
+  /**
+   * Saves to a file, which is worked on from then on. Comments before its entries are kept; a file
+   * with others is put aside first.
+   */
   public boolean saveAs(Path path) {
     try {
-      ScenarioWriter.write(desk.document().get().scenario(), path);
+      Optional<Path> aside = FormerFile.aside(path);
+      AtomicFile.write(path, text());
       file.set(Optional.of(path));
       desk.markSaved();
       recovery.forget();
       settings.opened(path);
       settings.save();
-      messages.clear();
+      messages.setAll(aside.map(Files::notKept).stream().toList());
       return true;
     } catch (IOException e) {
       messages.setAll(
@@ -154,11 +174,22 @@ public final class Files {
     }
   }
 
+  private static String notKept(Path aside) {
+    return "Saved, but without the comments that stood beside or between the entries. The file as it"
+        + " was, with them, is now "
+        + aside
+        + ".";
+  }
+
+  private String text() {
+    return head + ScenarioWriter.text(desk.document().get().scenario());
+  }
+
   /** Keeps a copy of unsaved work, or forgets it if there is none. */
   public void keep() {
     try {
       if (desk.unsaved().get()) {
-        recovery.keep(file.get(), ScenarioWriter.text(desk.document().get().scenario()));
+        recovery.keep(file.get(), text());
       } else {
         recovery.forget();
       }
