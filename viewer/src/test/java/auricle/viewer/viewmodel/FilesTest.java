@@ -76,8 +76,12 @@ class FilesTest {
     assertEquals(before, read(aside));
     assertTrue(files.messages().get(0).contains(aside.toString()), files.messages().toString());
     assertTrue(files.save());
-    assertEquals(before, read(aside), "what was put aside is not written over");
     assertEquals(List.of(), files.messages());
+    String again = before.replace("school", "the holidays");
+    written(again);
+    assertTrue(files.save());
+    assertEquals(before, read(aside), "what was put aside is not written over");
+    assertEquals(again, read(folder.resolve("ear.yaml~2")));
   }
 
   @Test
