@@ -123,6 +123,10 @@ public final class EarHealing {
         }
       }
     }
+    if (result.converged()) {
+      // what is asked about the last moment may have been cut short
+      result = steps.reach(steps.time());
+    }
     return Timeline.of(moments, tally.result(result.outcome(), result.reason(), List.of()));
   }
 

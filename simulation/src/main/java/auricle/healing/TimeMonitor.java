@@ -7,7 +7,7 @@ public interface TimeMonitor {
   TimeMonitor NONE = time_s -> true;
 
   /**
-   * Told of every iteration.
+   * Told of every iteration, and asked before and after every step.
    *
    * @param time_s the time that is being solved for, s
    * @return false to cancel

@@ -125,7 +125,10 @@ public final class TimeSteps {
    */
   public TimeResult reach(double to_s) {
     clear();
-    while (time() < to_s) {
+    while (monitor.proceed(time())) {
+      if (time() >= to_s) {
+        return atRest();
+      }
       if (tally.tried() >= settings.mostSteps()) {
         String words = "%d steps in time were not enough; at rest up to %s";
         return result(
@@ -136,7 +139,7 @@ public final class TimeSteps {
         return ended;
       }
     }
-    return atRest();
+    return result(Outcome.CANCELLED, "cancelled on request at " + Durations.words(time()));
   }
 
   private @Nullable TimeResult step(double to_s) {

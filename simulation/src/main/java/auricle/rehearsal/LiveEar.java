@@ -5,11 +5,10 @@ import auricle.diagnostics.BadInputException;
 import auricle.fitting.EarFitter;
 import auricle.material.MaterialTables;
 import auricle.plan.EarCase;
-import auricle.plan.Operation;
 import auricle.surgery.EarBody;
-import auricle.surgery.RestState;
 import auricle.surgery.Settled;
 import auricle.surgery.Solving;
+import auricle.surgery.Standing;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,10 +25,8 @@ public final class LiveEar {
   private RehearsalRun run;
   private RehearsalResult result;
 
-  /** The end of the plan as it was last turned, and the operations done to it. */
-  private EarBody front;
-
-  private List<Operation> shown;
+  /** Where the body of the run stood at its end; doses may have been turned since. */
+  private Standing end;
 
   private LiveEar(
       EarCase ear, RehearsalSettings settings, MaterialTables tables, RehearsalWatcher watcher)
@@ -39,8 +36,7 @@ public final class LiveEar {
     this.ear = ear;
     run = fresh(ear, watcher);
     result = run.run();
-    front = run.body();
-    shown = run.operations();
+    end = run.body().standing();
   }
 
   /**
@@ -82,6 +78,7 @@ public final class LiveEar {
     if (!result.converged()) {
       throw new IllegalStateException("no reactions: the plan did not come to rest");
     }
+    backToTheEnd();
     return new Reactions(run.body(), run.operations()).all(watcher);
   }
 
@@ -90,11 +87,13 @@ public final class LiveEar {
     if (!result.converged()) {
       return result;
     }
-    RestState present = run.body().save();
-    try {
-      return new SpringBack(run.body(), run.operations(), over, watcher).after(result);
-    } finally {
-      run.body().restore(present);
+    backToTheEnd();
+    return new SpringBack(run.body(), run.operations(), over, watcher).after(result);
+  }
+
+  private void backToTheEnd() {
+    if (!run.body().operations().equals(run.operations())) {
+      run.body().become(end);
     }
   }
 
@@ -114,8 +113,7 @@ public final class LiveEar {
       ear = next;
       run = other;
       result = found;
-      front = other.body();
-      shown = other.operations();
+      end = other.body().standing();
     }
     return found;
   }
@@ -123,7 +121,7 @@ public final class LiveEar {
   /**
    * Follows a turn of doses from the present end of the plan, without going through the steps
    * again: for showing while a control moves or a bite is pulled. {@link #rerun} then gives the
-   * whole; {@link EarBody#turnFrom} says what may differ.
+   * whole; {@link EarBody#turn} says what may differ.
    *
    * @return the end of the plan under the changed doses; empty if the case differs from {@link
    *     #ear} in more than doses, or does not come to rest in this way
@@ -131,25 +129,23 @@ public final class LiveEar {
    */
   public Optional<StepResult> turn(EarCase next, RehearsalWatcher watcher)
       throws BadInputException {
-    List<Operation> now = next.plan().enabled();
+    EarBody body = run.body();
+    Turn turn = new Turn(body.operations(), next.plan().enabled());
     boolean same = next.ear().equals(ear.ear()) && next.tissue().equals(ear.tissue());
-    if (!same || !result.converged() || !Turn.dosesAlone(shown, now)) {
+    if (!same || !result.converged() || !turn.dosesAlone()) {
       return Optional.empty();
     }
-    double[] earlier = front.unknowns().clone();
-    Turn turn = new Turn(front, shown, now, run::stateAfter);
-    Settled settled = turn.follow(Solving.watched((l, i) -> !watcher.cancelled()));
-    if (!settled.converged()) {
-      return Optional.empty();
-    }
-    front = turn.body();
-    shown = now;
-    return Optional.of(
-        RehearsalRun.read(
-            front,
-            run.measurer(),
-            Optional.of(turn.turned()),
-            earlier,
-            RehearsalRun.outcome(settled)));
+    double[] earlier = body.unknowns().clone();
+    Solving solving = Solving.watched((l, i) -> !watcher.cancelled());
+    Settled settled = body.turn(turn.now(), run::stateAfter, solving);
+    return settled.converged()
+        ? Optional.of(
+            RehearsalRun.read(
+                body,
+                run.measurer(),
+                Optional.of(turn.turned()),
+                earlier,
+                RehearsalRun.outcome(settled)))
+        : Optional.empty();
   }
 }

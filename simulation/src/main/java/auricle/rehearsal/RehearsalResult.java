@@ -20,7 +20,8 @@ import java.util.Optional;
  * @param steps states in order; the first is the ear before the plan
  * @param timeline the time after the operation; none if it was not asked for or the plan did not
  *     come to rest
- * @param healed the ear at the moments of the timeline, in their order, as far as it came
+ * @param healed the ear at the moments of the timeline, in their order, as far as it came; none of
+ *     them need be there if it was cancelled
  * @param reactions what a little more of every dose would do at the end of the plan; none if they
  *     were not asked for or the plan did not come to rest
  * @param materialRows rows of the material tables that the figures rest on, threads included

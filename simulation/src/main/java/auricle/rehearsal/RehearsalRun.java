@@ -67,7 +67,7 @@ final class RehearsalRun {
     }
     EarBody made = begin();
     RestState state = earlier.states.get(common);
-    Settled resumed = made.resume(operations.subList(0, common), state, solving());
+    Settled resumed = made.resume(earlier.body(), operations.subList(0, common), state, solving());
     if (resumed.outcome() == Outcome.CANCELLED) {
       return stopped(earlier, common);
     }

@@ -10,6 +10,7 @@ import auricle.healing.Timeline;
 import auricle.healing.TissueBands;
 import auricle.material.Tissue;
 import auricle.measurement.EarMeasurer;
+import auricle.numerics.Outcome;
 import auricle.numerics.Workers;
 import auricle.plan.Operation;
 import auricle.surgery.EarBody;
@@ -52,7 +53,10 @@ final class SpringBack {
   /** What was found at the end of the plan, and the time after it. */
   RehearsalResult after(RehearsalResult tied) {
     Timeline line = follow();
-    return tied.with(line, YearShapes.of(body, measurer, line));
+    List<DeformedEar> shapes = YearShapes.of(body, measurer, line, watcher::cancelled);
+    boolean whole = shapes.size() == line.moments().size();
+    return tied.with(
+        whole ? line : Timeline.none(Outcome.CANCELLED, "cancelled on request"), shapes);
   }
 
   /** The timeline, with bands if samples are asked for; the body is left as it was. */

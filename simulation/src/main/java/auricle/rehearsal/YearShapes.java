@@ -9,6 +9,7 @@ import auricle.surgery.EarBody;
 import auricle.surgery.ShutShell;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** The ear at the moments of a timeline, with its fields. */
 final class YearShapes {
@@ -23,17 +24,22 @@ final class YearShapes {
   }
 
   /**
-   * Shapes in the order of the moments.
+   * Shapes in the order of the moments; fewer if it is stopped.
    *
    * @param body at rest after the plan, as the timeline was followed from; left as it was
    * @param line followed with the shapes in which the wall is free of stress
+   * @param stopped asked before each
    */
-  static List<DeformedEar> of(EarBody body, EarMeasurer measurer, Timeline line) {
+  static List<DeformedEar> of(
+      EarBody body, EarMeasurer measurer, Timeline line, BooleanSupplier stopped) {
     YearShapes shapes = new YearShapes(body, measurer);
     Directors directors = body.shell().directors();
     double[] frames = directors.save();
     try {
-      return line.moments().stream().map(moment -> shapes.at(moment.state())).toList();
+      return line.moments().stream()
+          .takeWhile(moment -> !stopped.getAsBoolean())
+          .map(moment -> shapes.at(moment.state()))
+          .toList();
     } finally {
       directors.restore(frames);
     }

@@ -51,6 +51,17 @@ public final class BodySections implements SectionField {
     return copy;
   }
 
+  /** Takes over all sections and cuts of a copy. */
+  void become(BodySections other) {
+    System.arraycopy(other.uncut, 0, uncut, 0, uncut.length);
+    System.arraycopy(other.compliance, 0, compliance, 0, compliance.length);
+    System.arraycopy(other.now, 0, now, 0, now.length);
+    shutting.clear();
+    other.shutting.forEach((triangle, cuts) -> shutting.put(triangle, new CutShut(cuts)));
+    varying.clear();
+    varying.putAll(other.varying);
+  }
+
   /** Adds cuts that act only until they are shut. */
   void score(int triangle, CutShut.Cut cut) {
     soften(triangle, cut.compliance());

@@ -23,11 +23,6 @@ interface Change {
    */
   default void tieAs(Change other, double[] u) {}
 
-  /** Ties its threads so that they pull about as those of another of its kind do. */
-  default void stretchAs(Change other, double[] u) {
-    tieAs(other, u);
-  }
-
   /** Makes the change and leads the body to rest. */
   default Settled make(ShellBody body, Solving solving) {
     alter(body);

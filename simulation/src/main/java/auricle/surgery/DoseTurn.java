@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
- * Doses turned at the end of a plan: one body is led to rest from where another stands, without
- * going through the steps again.
+ * Doses turned at the end of a plan: a body is led from its rest under some to that under others,
+ * without going through the steps again.
  *
  * <p>Where a tissue comes to rest under given lengths of thread does not depend on the way, so this
  * is where a whole run ends if the lengths are the same. That of a loop tied to a gap follows from
@@ -19,35 +20,53 @@ import java.util.function.IntFunction;
 final class DoseTurn {
   private final ShellBody body;
   private final List<Change> here;
-  private final ShellBody from;
+  private final Standing from;
   private final List<Change> there;
   private final Solving solving;
   private final Map<Integer, Double> lengths = new HashMap<>();
   private int altered;
 
   /**
-   * @param body to which nothing has been done yet
-   * @param here its changes
-   * @param from where it begins
-   * @param there as many changes of the same kinds, all of them made
+   * @param body at rest, all changes by other doses made
+   * @param here changes to be made instead
+   * @param from where it stands
    */
-  DoseTurn(ShellBody body, List<Change> here, ShellBody from, List<Change> there, Solving solving) {
+  DoseTurn(ShellBody body, List<Change> here, Standing from, Solving solving) {
     this.body = body;
     this.here = here;
     this.from = from;
-    this.there = there;
     this.solving = solving;
+    there = from.inOrder();
   }
 
   /**
-   * Leads the body to rest.
+   * Leads the body to rest; on failure it may be anywhere.
    *
-   * @param first change that differs
-   * @param states where a body like it came to rest after each change
+   * @param states where a body like it came to rest after each change; -1 for before the first
    */
-  Settled follow(int first, IntFunction<RestState> states) {
+  Settled follow(IntFunction<RestState> states) {
+    int[] differing = IntStream.range(0, here.size()).filter(this::differs).toArray();
+    int first = differing[0];
+    boolean oneGap =
+        differing.length == 1
+            && here.get(first) instanceof LoopTie loop
+            && loop.anotherGapAlone(there.get(first));
+    return oneGap ? gapAlone(first) : doses(first, states);
+  }
+
+  private boolean differs(int i) {
+    return here.get(i) != there.get(i);
+  }
+
+  private Settled gapAlone(int i) {
+    gap(i, k -> from.state());
+    return tied(i).orElse(Settled.untouched());
+  }
+
+  private Settled doses(int first, IntFunction<RestState> states) {
+    body.anew(here.stream().flatMap(change -> change.threads().stream()).toList());
     for (int i = 0; i < here.size(); i++) {
-      gap(i, states.apply(i - 1));
+      gap(i, states);
     }
     for (int i = first; i < here.size(); i++) {
       if (here.get(i) instanceof LoopTie loop && loop.newlyKnotted(there.get(i))) {
@@ -61,10 +80,14 @@ final class DoseTurn {
     return end();
   }
 
-  private void gap(int i, RestState before) {
+  private void gap(int i, IntFunction<RestState> states) {
     if (here.get(i) instanceof LoopTie loop && there.get(i) instanceof LoopTie other) {
-      body.restore(before);
-      loop.lengthAfter(other, body.unknowns()).ifPresent(length -> lengths.put(i, length));
+      if (!loop.throughTheBitesOf(other)) {
+        body.restore(states.apply(i - 1));
+      }
+      Optional.ofNullable(from.lengths().get(i))
+          .flatMap(tied -> loop.lengthAfter(other, tied, body.unknowns()))
+          .ifPresent(length -> lengths.put(i, length));
     }
   }
 
@@ -85,15 +108,15 @@ final class DoseTurn {
         here.get(k).tieAs(there.get(k), body.unknowns());
       }
     }
-    loop.stretchAs(there.get(i), body.unknowns());
+    stretch(i);
     return loop.knot(body, solving);
   }
 
   private Settled end() {
     alterUpTo(here.size() - 1);
-    body.standWhere(from);
+    body.standAt(from);
     for (int k = 0; k < here.size(); k++) {
-      here.get(k).stretchAs(there.get(k), body.unknowns());
+      stretch(k);
     }
     Settled settled = body.settle(solving);
     for (int k = 0; k < here.size() && settled.converged(); k++) {
@@ -101,6 +124,15 @@ final class DoseTurn {
       settled = tied(k).map(after -> after.after(before)).orElse(before);
     }
     return settled;
+  }
+
+  private void stretch(int k) {
+    Double tied = from.lengths().get(k);
+    if (tied != null && here.get(k) instanceof LoopTie loop) {
+      loop.stretchAs((LoopTie) there.get(k), tied, body.unknowns());
+    } else {
+      here.get(k).tieAs(there.get(k), body.unknowns());
+    }
   }
 
   private Optional<Settled> tied(int k) {

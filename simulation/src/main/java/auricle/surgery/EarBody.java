@@ -13,12 +13,13 @@ import auricle.mesh.Topology;
 import auricle.mesh.Unknowns;
 import auricle.plan.Bolster;
 import auricle.plan.Operation;
-import auricle.plan.Tie;
+import auricle.plan.TiedOperation;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.IntFunction;
 
@@ -29,9 +30,10 @@ import java.util.function.IntFunction;
 public final class EarBody {
   private final Auricle auricle;
   private final Tissue tissue;
+  private final EarPlaces places;
   private final EarWall wall;
   private final ShellBody shell;
-  private final Map<Operation, Change> changes;
+  private Map<Operation, Change> changes;
   private final boolean undermined;
 
   private EarBody(
@@ -44,14 +46,12 @@ public final class EarBody {
     this.tissue = tissue;
     undermined = operations.stream().anyMatch(o -> !(o instanceof Bolster));
     wall = new EarWall(auricle, tissue, undermined);
-    Changes maker = new Changes(new EarPlaces(auricle), wall, tissue, findings);
+    places = new EarPlaces(auricle);
+    Changes maker = maker(findings);
     changes = new LinkedHashMap<>();
+    operations.forEach(operation -> changes.put(operation, maker.of(operation)));
     List<BodyThread> threads = new ArrayList<>(others);
-    for (Operation operation : operations) {
-      Change change = maker.of(operation);
-      changes.put(operation, change);
-      threads.addAll(change.threads());
-    }
+    threads.addAll(threadsOf(changes));
     Unknowns unknowns = auricle.mesh().topology().unknowns();
     shell =
         new ShellBody(
@@ -65,6 +65,7 @@ public final class EarBody {
   private EarBody(EarBody other) {
     auricle = other.auricle;
     tissue = other.tissue;
+    places = other.places;
     wall = other.wall;
     undermined = other.undermined;
     shell = other.shell.copy();
@@ -86,6 +87,14 @@ public final class EarBody {
     EarBody body = new EarBody(auricle, tissue, operations, List.of(), findings);
     findings.stopIfErrors();
     return body;
+  }
+
+  private Changes maker(Findings findings) {
+    return new Changes(places, wall, tissue, findings);
+  }
+
+  private static List<BodyThread> threadsOf(Map<Operation, Change> changes) {
+    return changes.values().stream().flatMap(change -> change.threads().stream()).toList();
   }
 
   /** What holds it, made anew for each body: contact keeps lists of what is near. */
@@ -134,10 +143,12 @@ public final class EarBody {
   /**
    * Goes on where another body for the same ear stood after the same operations.
    *
+   * @param other that body, wherever it stands now
    * @param done operations that had been made, in order
-   * @param state of that body after the last of them
+   * @param state of it after the last of them
    */
-  public Settled resume(List<Operation> done, RestState state, Solving solving) {
+  public Settled resume(EarBody other, List<Operation> done, RestState state, Solving solving) {
+    shell.learnFrom(other.shell);
     for (Operation operation : done) {
       of(operation).alter(shell);
     }
@@ -163,30 +174,76 @@ public final class EarBody {
     return shell.forces();
   }
 
+  /** The operations that it was made for, with the doses that were turned to. */
+  public List<Operation> operations() {
+    return List.copyOf(changes.keySet());
+  }
+
   /**
-   * Leads this ear, to which nothing has been done yet, to rest from where another of the same
-   * shape stands: for following doses while they are turned. What differs is the doses alone.
+   * Leads this ear, all operations done, from where it stands to rest under other doses: for
+   * following them while they are turned. Where no rest is found, it stays as it was.
    *
-   * @param other made for as many operations of the same kinds and names, all of them done
-   * @param first operation that differs
+   * @param now as many operations of the same kinds, names and threads, not all by the same doses
    * @param states where the ear came to rest after each operation, by its index, under doses like
    *     these; -1 for before the first
+   * @throws BadInputException if a thread is not in the tables
    */
-  public Settled turnFrom(
-      EarBody other, int first, IntFunction<RestState> states, Solving solving) {
-    List<Change> here = List.copyOf(changes.values());
-    List<Change> there = List.copyOf(other.changes.values());
-    return new DoseTurn(shell, here, other.shell, there, solving).follow(first, states);
+  public Settled turn(List<Operation> now, IntFunction<RestState> states, Solving solving)
+      throws BadInputException {
+    Findings findings = new Findings();
+    Map<Operation, Change> turned = turned(now, maker(findings));
+    findings.stopIfErrors();
+    Standing before = standing();
+    changes = turned;
+    Settled settled =
+        new DoseTurn(shell, List.copyOf(turned.values()), before, solving).follow(states);
+    if (!settled.converged()) {
+      become(before);
+    }
+    return settled;
+  }
+
+  /** Changes of other doses; those that are the same, and threads in their bites, are kept. */
+  private Map<Operation, Change> turned(List<Operation> now, Changes maker) {
+    Map<Operation, Change> turned = new LinkedHashMap<>();
+    Iterator<Map.Entry<Operation, Change>> known = changes.entrySet().iterator();
+    for (Operation operation : now) {
+      Map.Entry<Operation, Change> then = known.next();
+      boolean same = then.getKey().equals(operation);
+      turned.put(
+          operation,
+          same
+              ? then.getValue()
+              : otherwiseTied(then, operation).orElseGet(() -> maker.of(operation)));
+    }
+    return turned;
+  }
+
+  private static Optional<Change> otherwiseTied(
+      Map.Entry<Operation, Change> then, Operation operation) {
+    return then.getKey() instanceof TiedOperation before
+            && operation instanceof TiedOperation now
+            && before.withTie(now.tie()).equals(now)
+            && then.getValue() instanceof LoopTie loop
+        ? Optional.of(loop.tiedBy(now.tie()))
+        : Optional.empty();
+  }
+
+  /** Where it stands, with the doses that led there. */
+  public Standing standing() {
+    return new Standing(
+        changes, shell.target().copy(), shell.sections().copy(), shell.threads(), shell.save());
+  }
+
+  /** Puts it back where it stood, and the doses that led there. */
+  public void become(Standing standing) {
+    changes = standing.changes();
+    shell.become(standing);
   }
 
   private void pairs(EarBody other, BiConsumer<Change, Change> with) {
     Iterator<Change> others = other.changes.values().iterator();
     changes.values().forEach(change -> with.accept(change, others.next()));
-  }
-
-  /** Puts a state back from which nothing but ties have been changed. */
-  public void restore(RestState state) {
-    shell.restore(state);
   }
 
   /** A body of its own in the same state; nothing more can be done to it but what time does. */
@@ -223,20 +280,6 @@ public final class EarBody {
   public List<BodyThread> threads(Operation operation) {
     Change change = changes.get(operation);
     return change == null ? List.of() : change.threads();
-  }
-
-  /**
-   * Ties the thread of an operation that has been done and was tied to a gap to another gap, from
-   * the present state.
-   *
-   * @param index of the operation
-   */
-  public Settled turn(int index, Tie.Gap to, Solving solving) {
-    Change change = List.copyOf(changes.values()).get(index);
-    if (!(change instanceof LoopTie loop)) {
-      throw new IllegalArgumentException("operation " + index + " ties no thread");
-    }
-    return loop.turn(shell, to, solving);
   }
 
   /** Present unknowns; shared, not to be changed. */

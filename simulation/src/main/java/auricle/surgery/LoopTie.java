@@ -15,10 +15,7 @@ final class LoopTie implements Change {
   private static final double LOOSE = 10;
 
   private final BodyThread thread;
-
-  /** How the thread is tied, or will be; another after a turn. */
-  private Tie tie;
-
+  private final Tie tie;
   private final LoopLength length;
 
   /** Length of thread that a gap makes in a loop. */
@@ -68,44 +65,44 @@ final class LoopTie implements Change {
     return body.tie(thread, length.of(gap_mm, body.unknowns()), solving);
   }
 
-  /**
-   * Ties a loop that is tied to a gap to another, from the present state: it gets longer or shorter
-   * by what the gaps make of difference.
-   */
-  Settled turn(ShellBody body, Tie.Gap to, Solving solving) {
-    double[] u = body.unknowns();
-    double before = length.of(((Tie.Gap) tie).gap_mm(), u);
-    double after = length.of(to.gap_mm(), u);
-    double tied = thread.restLength_mm().orElse(before);
-    Settled settled = body.tie(thread, tied + after - before, solving);
-    tie = settled.converged() ? to : tie;
-    return settled;
+  /** The same thread through the same bites, to be tied in another way. */
+  LoopTie tiedBy(Tie other) {
+    return new LoopTie(thread, other, length);
+  }
+
+  /** Whether it is the thread of the other, as it lies there. */
+  boolean throughTheBitesOf(LoopTie other) {
+    return thread == other.thread;
   }
 
   /** Ties to the length of the other loop, plus what gaps and bites make of difference. */
   @Override
   public void tieAs(Change other, double[] u) {
     if (other instanceof LoopTie loop) {
-      lengthAfter(loop, u).ifPresent(rest -> thread.thread().tieToLength(rest));
+      loop.thread.restLength_mm().flatMap(tied -> lengthAfter(loop, tied, u)).ifPresent(this::keep);
     }
   }
 
-  /** The length of the other loop, plus what gaps and bites make of difference; none for pulls. */
-  Optional<Double> lengthAfter(LoopTie other, double[] u) {
+  /**
+   * The length that another loop was tied to, mm, plus what gaps and bites make of difference; none
+   * for pulls.
+   */
+  Optional<Double> lengthAfter(LoopTie other, double tied_mm, double[] u) {
     if (tie instanceof Tie.Gap here && other.tie instanceof Tie.Gap there) {
       double difference = length.of(here.gap_mm(), u) - other.length.of(there.gap_mm(), u);
-      return other.thread.restLength_mm().map(rest -> rest + difference);
+      return Optional.of(tied_mm + difference);
     }
     return Optional.empty();
   }
 
-  /** Stretches through its bites as the other does through those of its own. */
-  @Override
-  public void stretchAs(Change other, double[] u) {
-    if (other instanceof LoopTie loop) {
-      double share = thread.thread().length(u) / loop.thread.thread().length(u);
-      loop.thread.restLength_mm().ifPresent(rest -> thread.thread().tieToLength(share * rest));
-    }
+  /** Stretches through its bites as another, tied to a length, mm, did through those of its own. */
+  void stretchAs(LoopTie other, double tied_mm, double[] u) {
+    keep(tied_mm * thread.thread().length(u) / other.thread.thread().length(u));
+  }
+
+  /** Whether this is the other with another gap and nothing else. */
+  boolean anotherGapAlone(Change other) {
+    return other instanceof LoopTie loop && throughTheBitesOf(loop) && !newlyKnotted(other);
   }
 
   /** Whether its length of thread does not follow from that of the other, but from a pull. */
@@ -132,6 +129,11 @@ final class LoopTie implements Change {
   Optional<Settled> tieTo(double rest_mm, ShellBody body, Solving solving) {
     boolean there = thread.restLength_mm().equals(Optional.of(rest_mm));
     return there ? Optional.empty() : Optional.of(body.tie(thread, rest_mm, solving));
+  }
+
+  /** Length of thread, mm; none if it is not tied. */
+  Optional<Double> length_mm() {
+    return thread.restLength_mm();
   }
 
   /** Gives the loop a length of thread, mm, wherever the body is. */

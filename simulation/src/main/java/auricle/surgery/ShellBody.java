@@ -40,7 +40,9 @@ public final class ShellBody {
   private final RestShape target;
   private final Supplier<List<EnergyTerm>> holding;
   private final List<EnergyTerm> others;
-  private final List<BodyThread> threads;
+  private final BodySections untouched;
+  private List<BodyThread> threads;
+  private final List<RenewableTerm> pulls = new ArrayList<>();
   private final List<RenewableTerm> shell = new ArrayList<>();
   private final TotalEnergy energy;
   private final RestFinder finder;
@@ -64,6 +66,7 @@ public final class ShellBody {
       Supports supports) {
     this.mesh = mesh;
     this.sections = sections;
+    untouched = sections.copy();
     this.holding = holding;
     others = List.copyOf(holding.get());
     this.threads = List.copyOf(threads);
@@ -73,7 +76,8 @@ public final class ShellBody {
     ShellTerms.of(rest, directors, sections).forEach(term -> shell.add(new RenewableTerm(term)));
     List<EnergyTerm> terms = new ArrayList<>(shell);
     terms.addAll(others);
-    threads.forEach(thread -> terms.add(thread.thread()));
+    threads.forEach(thread -> pulls.add(new RenewableTerm(thread.thread())));
+    terms.addAll(pulls);
     energy = new TotalEnergy(terms, supports, directors, mesh.unknowns(), mesh.meanEdge());
     finder = new RestFinder(energy);
   }
@@ -115,15 +119,50 @@ public final class ShellBody {
     return settleAtOnce(solving);
   }
 
-  /**
-   * Puts this body where another on the same mesh is, in the rest shape in force there; {@link
-   * #settle} then leads it to its own.
-   */
-  void standWhere(ShellBody other) {
-    rest.become(other.target);
+  /** Takes over the order in which another body's equations were solved; may not fit this one's. */
+  void learnFrom(ShellBody other) {
     finder.memory().learnFrom(other.finder.memory());
-    restore(other.save());
+  }
+
+  /**
+   * Takes back all alterations and puts other threads in, without moving: for making changes of the
+   * same kinds again.
+   *
+   * @param others as many as before, through any points
+   */
+  void anew(List<BodyThread> others) {
+    sections.become(untouched);
+    target.become(RestShape.of(mesh.topology(), mesh.unknowns(), mesh.directors()));
+    exchange(others);
+  }
+
+  private void exchange(List<BodyThread> others) {
+    threads = List.copyOf(others);
+    for (int i = 0; i < threads.size(); i++) {
+      pulls.get(i).renew(threads.get(i).thread());
+    }
+    finder.forget();
+  }
+
+  /**
+   * Puts the body where it stood, in the rest shape that was in force there; {@link #settle} then
+   * leads it to its own.
+   */
+  void standAt(Standing standing) {
+    rest.become(standing.target());
+    restore(standing.state());
     changed = true;
+  }
+
+  /** Puts the body back as it stood. */
+  void become(Standing standing) {
+    sections.become(standing.sections());
+    target.become(standing.target());
+    exchange(standing.threads());
+    rest.become(target);
+    changed = false;
+    renew();
+    restore(standing.state());
   }
 
   /** Derivative of the energy by every unknown with all that was altered in force. */

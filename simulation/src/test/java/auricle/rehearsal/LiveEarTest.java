@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import auricle.diagnostics.BadInputException;
 import auricle.material.MaterialTables;
+import auricle.measurement.Figure;
 import auricle.measurement.NamedValue;
 import auricle.numerics.Workers;
 import auricle.plan.BowlStrip;
@@ -20,7 +21,9 @@ import auricle.testing.Check;
 import auricle.testing.OpenFold;
 import auricle.testing.ShippedEar;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -134,6 +137,62 @@ class LiveEarTest {
   }
 
   @Test
+  void aTurnThatIsEndedLeavesTheEarWhereItWas() throws BadInputException {
+    LiveEar live = live(10);
+    EarCase next = live.ear().withPlan(live.ear().plan().withDose(1, "gap_mm", 10));
+    double[] turned = figures(live.turn(next, RehearsalWatcher.SILENT).orElseThrow());
+    live.turn(live.ear(), RehearsalWatcher.SILENT);
+    assertTrue(
+        live.turn(live.ear().withPlan(next.plan().withDose(0, "depth_fraction", 0.6)), ended())
+            .isEmpty());
+    double[] again = figures(live.turn(next, RehearsalWatcher.SILENT).orElseThrow());
+    assertEquals(0, largestDifference(turned, again), 1e-3);
+  }
+
+  private static EarCase scored(double depth) {
+    return OpenFold.with(Plan.of(Scoring.usual("scoring")).withDose(0, "depth_fraction", depth));
+  }
+
+  @Test
+  void afterATurnReactionsAndYearAreStillThoseOfTheLastRehearsal() throws BadInputException {
+    RehearsalSettings week =
+        new RehearsalSettings(RehearsalSettings.tied().mesh(), true, List.of(0.0, 7.0), 0, 1);
+    LiveEar live =
+        LiveEar.of(
+            scored(0.4),
+            RehearsalSettings.tied(),
+            MaterialTables.shipped(),
+            RehearsalWatcher.SILENT);
+    List<Reaction> reactions = live.reactions(RehearsalWatcher.SILENT);
+    double[] healed = healed(live, week);
+    assertTrue(live.turn(scored(0.5), RehearsalWatcher.SILENT).isPresent());
+    assertEquals(0, largestDifference(healed, healed(live, week)), 1e-6);
+    double[] rates = rates(live.reactions(RehearsalWatcher.SILENT));
+    assertEquals(0, largestDifference(rates(reactions), rates), 1e-6);
+  }
+
+  /** What the first dose does to each figure. */
+  private static double[] rates(List<Reaction> reactions) {
+    Map<Figure, Double> rates = reactions.get(0).rates();
+    return Arrays.stream(Figure.values())
+        .mapToDouble(figure -> rates.getOrDefault(figure, 0.0))
+        .toArray();
+  }
+
+  private static double[] healed(LiveEar live, RehearsalSettings over) {
+    return live
+        .healed(over, RehearsalWatcher.SILENT)
+        .timeline()
+        .orElseThrow()
+        .last()
+        .measures()
+        .figures()
+        .stream()
+        .mapToDouble(NamedValue::value)
+        .toArray();
+  }
+
+  @Test
   void aStepMoreIsNoTurn() throws BadInputException {
     LiveEar live = live(10);
     EarCase more = OpenFold.with(ofAllTies());
@@ -170,24 +229,26 @@ class LiveEarTest {
 
   @Test
   void aRerunThatIsEndedAtOnceKeepsWhatWasKnownAndMakesNoneOfItAgain() throws BadInputException {
-    RehearsalWatcher ended =
-        new RehearsalWatcher() {
-          @Override
-          public void progress(String words, double share) {}
-
-          @Override
-          public boolean cancelled() {
-            return true;
-          }
-        };
     LiveEar live = live(10);
     RehearsalResult known = live.result();
-    RehearsalResult stopped = live.rerun(ear(9), ended);
+    RehearsalResult stopped = live.rerun(ear(9), ended());
     assertTrue(stopped.cancelled());
     assertFalse(stopped.after().outcome().converged());
     assertEquals(known.steps().subList(0, 2), stopped.steps().subList(0, 2));
     assertEquals(3, stopped.steps().size());
     assertSame(known, live.result());
+  }
+
+  private static RehearsalWatcher ended() {
+    return new RehearsalWatcher() {
+      @Override
+      public void progress(String words, double share) {}
+
+      @Override
+      public boolean cancelled() {
+        return true;
+      }
+    };
   }
 
   private static double[] figures(StepResult step) {

@@ -29,6 +29,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Samples of tissue on a real ear, over the first day. */
 @Tag("slow")
@@ -147,6 +149,27 @@ class SpringBackTest {
       NamedValue expected = after.figures().get(i);
       assertEquals(expected.value(), tied.figures().get(i).value(), 1e-3, expected.key());
     }
+  }
+
+  /** Whoever waits for the end of it waits for an iteration or two, wherever it is. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 10, 40, 45, 50, 55})
+  void aYearThatIsEndedGoesNoFurther(int looks) throws Exception {
+    Ready ready = ready(operation -> operation);
+    int[] looked = new int[1];
+    RehearsalWatcher ending =
+        new RehearsalWatcher() {
+          @Override
+          public void progress(String words, double share) {}
+
+          @Override
+          public boolean cancelled() {
+            return ++looked[0] > looks;
+          }
+        };
+    Timeline line = ready.after(ending).follow();
+    assertTrue(line.cancelled(), line.words());
+    assertTrue(looked[0] <= looks + 3, looked[0] + " looks, ended after " + looks);
   }
 
   @Test
