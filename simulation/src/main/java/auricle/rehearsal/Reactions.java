@@ -97,7 +97,7 @@ final class Reactions {
   }
 
   private double[] forces(List<Operation> other) throws BadInputException {
-    return EarBody.of(body.auricle(), body.tissue(), other).forcesInPlaceOf(body);
+    return body.forcesUnder(other);
   }
 
   private Map<Figure, Double> figures(double[] motion) {

@@ -20,7 +20,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.IntFunction;
 
 /**
@@ -161,17 +160,23 @@ public final class EarBody {
   }
 
   /**
-   * Derivative of the energy by every unknown, N and N·mm, if this body's operations had been done
-   * and it stood exactly where another does: what differs is the doses alone. This body is used up
-   * by it.
+   * Derivative of the energy by every unknown, N and N·mm, if all operations had been done by other
+   * doses and the ear stood exactly where it does.
    *
-   * @param other made for as many operations of the same kinds, all of them done
+   * @param now as many operations of the same kinds, names and threads
+   * @throws BadInputException if a thread is not in the tables
    */
-  public double[] forcesInPlaceOf(EarBody other) {
-    changes.values().forEach(change -> change.alter(shell));
-    shell.restore(other.save());
-    pairs(other, (here, there) -> here.tieAs(there, shell.unknowns()));
-    return shell.forces();
+  public double[] forcesUnder(List<Operation> now) throws BadInputException {
+    Map<Operation, Change> turned = turned(now);
+    Standing standing = standing();
+    shell.anew(threadsOf(turned));
+    turned.values().forEach(change -> change.alter(shell));
+    shell.restore(standing.state());
+    Iterator<Change> there = standing.inOrder().iterator();
+    turned.values().forEach(change -> change.tieAs(there.next(), shell.unknowns()));
+    double[] forces = shell.forces();
+    shell.become(standing);
+    return forces;
   }
 
   /** The operations that it was made for, with the doses that were turned to. */
@@ -190,9 +195,7 @@ public final class EarBody {
    */
   public Settled turn(List<Operation> now, IntFunction<RestState> states, Solving solving)
       throws BadInputException {
-    Findings findings = new Findings();
-    Map<Operation, Change> turned = turned(now, maker(findings));
-    findings.stopIfErrors();
+    Map<Operation, Change> turned = turned(now);
     Standing before = standing();
     changes = turned;
     Settled settled =
@@ -204,7 +207,9 @@ public final class EarBody {
   }
 
   /** Changes of other doses; those that are the same, and threads in their bites, are kept. */
-  private Map<Operation, Change> turned(List<Operation> now, Changes maker) {
+  private Map<Operation, Change> turned(List<Operation> now) throws BadInputException {
+    Findings findings = new Findings();
+    Changes maker = maker(findings);
     Map<Operation, Change> turned = new LinkedHashMap<>();
     Iterator<Map.Entry<Operation, Change>> known = changes.entrySet().iterator();
     for (Operation operation : now) {
@@ -216,6 +221,7 @@ public final class EarBody {
               ? then.getValue()
               : otherwiseTied(then, operation).orElseGet(() -> maker.of(operation)));
     }
+    findings.stopIfErrors();
     return turned;
   }
 
@@ -239,11 +245,6 @@ public final class EarBody {
   public void become(Standing standing) {
     changes = standing.changes();
     shell.become(standing);
-  }
-
-  private void pairs(EarBody other, BiConsumer<Change, Change> with) {
-    Iterator<Change> others = other.changes.values().iterator();
-    changes.values().forEach(change -> with.accept(change, others.next()));
   }
 
   /** A body of its own in the same state; nothing more can be done to it but what time does. */

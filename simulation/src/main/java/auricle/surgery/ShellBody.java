@@ -9,6 +9,7 @@ import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
 import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
+import auricle.numerics.Linearisation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -171,7 +172,9 @@ public final class ShellBody {
     renew();
     energy.setLoadFactor(1);
     finder.forget();
-    finder.memory().evaluate(energy.free());
+    double[] x = energy.free();
+    energy.begin(x);
+    energy.gradient(x, new double[x.length]);
     return energy.forces().clone();
   }
 
@@ -341,7 +344,8 @@ public final class ShellBody {
 
   /** How the present state answers to small changes. */
   Sensitivities sensitivities() {
-    finder.forget();
-    return new Sensitivities(energy, finder.memory());
+    Linearisation own = new Linearisation(energy);
+    own.learnFrom(finder.memory());
+    return new Sensitivities(energy, own);
   }
 }
