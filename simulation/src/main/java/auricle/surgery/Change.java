@@ -13,7 +13,7 @@ interface Change {
   }
 
   /** Alters rest shape and sections, without leading the body to rest. */
-  default void alter(ShellBody body) {}
+  default void alter(AlteredSheet sheet) {}
 
   /**
    * Ties its threads as they would be if it had been made where another was.
@@ -25,8 +25,8 @@ interface Change {
 
   /** Makes the change and leads the body to rest. */
   default Settled make(ShellBody body, Solving solving) {
-    alter(body);
-    body.changed();
+    alter(body.sheet());
+    body.sheet().altered();
     return body.settle(solving);
   }
 }

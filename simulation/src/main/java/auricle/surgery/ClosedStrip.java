@@ -36,14 +36,14 @@ final class ClosedStrip implements Change {
   }
 
   @Override
-  public void alter(ShellBody body) {
+  public void alter(AlteredSheet sheet) {
     for (int t = 0; t < places.triangleCount(); t++) {
       double share = band.share(t);
       if (share > 0) {
         double shrink = share * width_mm(band.place(t)) / bandWidth;
-        body.shrinkAcross(t, shrink);
+        sheet.shrinkAcross(t, shrink);
         double compliance = (1 / seam.bendingShare() - 1) * seam.width_mm();
-        body.sections().soften(t, share * compliance / (bandWidth - strip.width_mm()));
+        sheet.sections().soften(t, share * compliance / (bandWidth - strip.width_mm()));
       }
     }
   }

@@ -20,7 +20,7 @@ final class ClosedWedge implements Change {
   }
 
   @Override
-  public void alter(ShellBody body) {
+  public void alter(AlteredSheet sheet) {
     double middle = places.rimLength_mm(wedge.level_percent());
     double band = Math.max(LEAST_BAND_MM, wedge.width_mm() / CLOSURE);
     for (int t = 0; t < places.triangleCount(); t++) {
@@ -28,7 +28,7 @@ final class ClosedWedge implements Change {
       if (deep > 0 && places.onHelix(t)) {
         double away = places.rimLengthOf_mm(t) - middle;
         double share = Band.share(away, band, places.size_mm(t));
-        body.shrinkAlong(t, share * deep * wedge.width_mm() / band);
+        sheet.shrinkAlong(t, share * deep * wedge.width_mm() / band);
       }
     }
   }

@@ -36,7 +36,7 @@ final class DoseTurn {
     this.here = here;
     this.from = from;
     this.solving = solving;
-    there = from.inOrder();
+    there = from.changes().inOrder();
   }
 
   /**
@@ -93,7 +93,7 @@ final class DoseTurn {
 
   private void alterUpTo(int last) {
     for (; altered <= last; altered++) {
-      here.get(altered).alter(body);
+      here.get(altered).alter(body.sheet());
     }
   }
 

@@ -13,13 +13,9 @@ import auricle.mesh.Topology;
 import auricle.mesh.Unknowns;
 import auricle.plan.Bolster;
 import auricle.plan.Operation;
-import auricle.plan.TiedOperation;
 import java.util.ArrayList;
 import java.util.Iterator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.IntFunction;
 
 /**
@@ -32,7 +28,7 @@ public final class EarBody {
   private final EarPlaces places;
   private final EarWall wall;
   private final ShellBody shell;
-  private Map<Operation, Change> changes;
+  private PlannedChanges changes;
   private final boolean undermined;
 
   private EarBody(
@@ -46,11 +42,9 @@ public final class EarBody {
     undermined = operations.stream().anyMatch(o -> !(o instanceof Bolster));
     wall = new EarWall(auricle, tissue, undermined);
     places = new EarPlaces(auricle);
-    Changes maker = maker(findings);
-    changes = new LinkedHashMap<>();
-    operations.forEach(operation -> changes.put(operation, maker.of(operation)));
+    changes = new PlannedChanges(operations, maker(findings)::of);
     List<BodyThread> threads = new ArrayList<>(others);
-    threads.addAll(threadsOf(changes));
+    threads.addAll(changes.threads());
     Unknowns unknowns = auricle.mesh().topology().unknowns();
     shell =
         new ShellBody(
@@ -68,7 +62,7 @@ public final class EarBody {
     wall = other.wall;
     undermined = other.undermined;
     shell = other.shell.copy();
-    changes = Map.of();
+    changes = PlannedChanges.NONE;
   }
 
   /**
@@ -90,10 +84,6 @@ public final class EarBody {
 
   private Changes maker(Findings findings) {
     return new Changes(places, wall, tissue, findings);
-  }
-
-  private static List<BodyThread> threadsOf(Map<Operation, Change> changes) {
-    return changes.values().stream().flatMap(change -> change.threads().stream()).toList();
   }
 
   /** What holds it, made anew for each body: contact keeps lists of what is near. */
@@ -128,15 +118,7 @@ public final class EarBody {
    * @param operation one of those that the body was made for, not made yet
    */
   public Settled apply(Operation operation, Solving solving) {
-    return of(operation).make(shell, solving);
-  }
-
-  private Change of(Operation operation) {
-    Change change = changes.get(operation);
-    if (change == null) {
-      throw new IllegalArgumentException("the body was not made for '" + operation.name() + "'");
-    }
-    return change;
+    return changes.of(operation).make(shell, solving);
   }
 
   /**
@@ -149,7 +131,7 @@ public final class EarBody {
   public Settled resume(EarBody other, List<Operation> done, RestState state, Solving solving) {
     shell.learnFrom(other.shell);
     for (Operation operation : done) {
-      of(operation).alter(shell);
+      changes.of(operation).alter(shell.sheet());
     }
     return shell.resume(state, solving);
   }
@@ -167,13 +149,13 @@ public final class EarBody {
    * @throws BadInputException if a thread is not in the tables
    */
   public double[] forcesUnder(List<Operation> now) throws BadInputException {
-    Map<Operation, Change> turned = turned(now);
+    PlannedChanges other = by(now);
     Standing standing = standing();
-    shell.anew(threadsOf(turned));
-    turned.values().forEach(change -> change.alter(shell));
+    shell.anew(other.threads());
+    other.inOrder().forEach(change -> change.alter(shell.sheet()));
     shell.restore(standing.state());
-    Iterator<Change> there = standing.inOrder().iterator();
-    turned.values().forEach(change -> change.tieAs(there.next(), shell.unknowns()));
+    Iterator<Change> there = changes.inOrder().iterator();
+    other.inOrder().forEach(change -> change.tieAs(there.next(), shell.unknowns()));
     double[] forces = shell.forces();
     shell.become(standing);
     return forces;
@@ -181,7 +163,7 @@ public final class EarBody {
 
   /** The operations that it was made for, with the doses that were turned to. */
   public List<Operation> operations() {
-    return List.copyOf(changes.keySet());
+    return changes.operations();
   }
 
   /**
@@ -195,50 +177,31 @@ public final class EarBody {
    */
   public Settled turn(List<Operation> now, IntFunction<RestState> states, Solving solving)
       throws BadInputException {
-    Map<Operation, Change> turned = turned(now);
+    PlannedChanges other = by(now);
     Standing before = standing();
-    changes = turned;
-    Settled settled =
-        new DoseTurn(shell, List.copyOf(turned.values()), before, solving).follow(states);
+    changes = other;
+    Settled settled = new DoseTurn(shell, other.inOrder(), before, solving).follow(states);
     if (!settled.converged()) {
       become(before);
     }
     return settled;
   }
 
-  /** Changes of other doses; those that are the same, and threads in their bites, are kept. */
-  private Map<Operation, Change> turned(List<Operation> now) throws BadInputException {
+  private PlannedChanges by(List<Operation> now) throws BadInputException {
     Findings findings = new Findings();
-    Changes maker = maker(findings);
-    Map<Operation, Change> turned = new LinkedHashMap<>();
-    Iterator<Map.Entry<Operation, Change>> known = changes.entrySet().iterator();
-    for (Operation operation : now) {
-      Map.Entry<Operation, Change> then = known.next();
-      boolean same = then.getKey().equals(operation);
-      turned.put(
-          operation,
-          same
-              ? then.getValue()
-              : otherwiseTied(then, operation).orElseGet(() -> maker.of(operation)));
-    }
+    PlannedChanges other = changes.by(now, maker(findings)::of);
     findings.stopIfErrors();
-    return turned;
-  }
-
-  private static Optional<Change> otherwiseTied(
-      Map.Entry<Operation, Change> then, Operation operation) {
-    return then.getKey() instanceof TiedOperation before
-            && operation instanceof TiedOperation now
-            && before.withTie(now.tie()).equals(now)
-            && then.getValue() instanceof LoopTie loop
-        ? Optional.of(loop.tiedBy(now.tie()))
-        : Optional.empty();
+    return other;
   }
 
   /** Where it stands, with the doses that led there. */
   public Standing standing() {
     return new Standing(
-        changes, shell.target().copy(), shell.sections().copy(), shell.threads(), shell.save());
+        changes,
+        shell.sheet().target().copy(),
+        shell.sheet().sections().copy(),
+        shell.threads(),
+        shell.save());
   }
 
   /** Puts it back where it stood, and the doses that led there. */
@@ -275,12 +238,6 @@ public final class EarBody {
   /** All threads of the plan, tied or not. */
   public List<BodyThread> threads() {
     return shell.threads();
-  }
-
-  /** Threads that an operation put in. */
-  public List<BodyThread> threads(Operation operation) {
-    Change change = changes.get(operation);
-    return change == null ? List.of() : change.threads();
   }
 
   /** Present unknowns; shared, not to be changed. */

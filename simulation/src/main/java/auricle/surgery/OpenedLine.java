@@ -22,7 +22,7 @@ final class OpenedLine implements Change {
   }
 
   @Override
-  public void alter(ShellBody body) {
+  public void alter(AlteredSheet sheet) {
     for (int t = 0; t < places.triangleCount(); t++) {
       double width = Math.max(WIDTH_MM, places.size_mm(t));
       FoldBand band =
@@ -34,7 +34,7 @@ final class OpenedLine implements Change {
               width);
       double share = places.region(t).hasCartilage() ? band.share(t) : 0;
       if (share > 0) {
-        body.sections().soften(t, share * FREE);
+        sheet.sections().soften(t, share * FREE);
       }
     }
   }

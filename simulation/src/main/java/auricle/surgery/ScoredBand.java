@@ -23,7 +23,7 @@ final class ScoredBand implements Change {
   }
 
   @Override
-  public void alter(ShellBody body) {
+  public void alter(AlteredSheet sheet) {
     FoldBand band =
         new FoldBand(
             places,
@@ -34,20 +34,20 @@ final class ScoredBand implements Change {
     for (int t = 0; t < places.triangleCount(); t++) {
       double share = places.region(t).hasCartilage() ? band.share(t) : 0;
       if (share > 0) {
-        cut(body, t, share);
+        cut(sheet, t, share);
       }
     }
   }
 
-  private void cut(ShellBody body, int t, double share) {
+  private void cut(AlteredSheet sheet, int t, double share) {
     PartialCut cut =
         new PartialCut(scoring.depth_fraction(), wall.sheet_mm(t), scoring.spacing_mm());
     double compliance = share * cut.compliance();
     double closes = cut.shutAt(scoring.kerf_mm()) * compliance / (1 + compliance);
     int side = scoring.face() == Face.POSTERIOR ? 1 : -1;
-    body.sections().score(t, new CutShut.Cut(side, compliance, closes));
+    sheet.sections().score(t, new CutShut.Cut(side, compliance, closes));
     double turn = share * cut.turn(stress.layerShare(), stress.shortening());
     // the cut face becomes convex; positive curvature is convex to the anterior face
-    body.bend(t, scoring.face() == Face.ANTERIOR ? turn : -turn);
+    sheet.bend(t, scoring.face() == Face.ANTERIOR ? turn : -turn);
   }
 }

@@ -1,13 +1,10 @@
 package auricle.surgery;
 
 import auricle.energy.EnergyTerm;
-import auricle.energy.ShellState;
-import auricle.energy.ShellTerms;
 import auricle.equilibrium.Sensitivities;
 import auricle.equilibrium.Supports;
 import auricle.equilibrium.TotalEnergy;
 import auricle.mesh.Directors;
-import auricle.mesh.RestShape;
 import auricle.mesh.ShellMesh;
 import auricle.numerics.Linearisation;
 import java.util.ArrayList;
@@ -21,9 +18,9 @@ import java.util.function.ToDoubleFunction;
  * one after the other, and what it rests on. It always keeps the state in which it was last at
  * rest.
  *
- * <p>A change is made in two halves: it is announced to {@link #target} and {@link #sections}, and
- * {@link #settle} then leads the sheet there over the load factor 0 … 1. All threads of a plan are
- * there from the start, pulling at nothing, so that the sparse pattern is made once.
+ * <p>A change is made in two halves: it is announced to the {@link AlteredSheet}, and {@link
+ * #settle} then leads the sheet there over the load factor 0 … 1. All threads of a plan are there
+ * from the start, pulling at nothing, so that the sparse pattern is made once.
  */
 public final class ShellBody {
   /** A thread longer than its way by more than this share does nothing at all. */
@@ -36,21 +33,13 @@ public final class ShellBody {
 
   private final ShellMesh mesh;
   private final Directors directors;
-  private final BodySections sections;
-  private final RestShape rest;
-  private final RestShape target;
+  private final AlteredSheet sheet;
   private final Supplier<List<EnergyTerm>> holding;
   private final List<EnergyTerm> others;
-  private final BodySections untouched;
   private List<BodyThread> threads;
   private final List<RenewableTerm> pulls = new ArrayList<>();
-  private final List<RenewableTerm> shell = new ArrayList<>();
   private final TotalEnergy energy;
   private final RestFinder finder;
-  private boolean changed;
-
-  /** Whether the terms still lead from an earlier rest shape to the present one. */
-  private boolean growing;
 
   /**
    * @param mesh at rest
@@ -66,16 +55,12 @@ public final class ShellBody {
       List<BodyThread> threads,
       Supports supports) {
     this.mesh = mesh;
-    this.sections = sections;
-    untouched = sections.copy();
     this.holding = holding;
     others = List.copyOf(holding.get());
     this.threads = List.copyOf(threads);
     directors = mesh.directors();
-    rest = RestShape.of(mesh.topology(), mesh.unknowns(), directors);
-    target = rest.copy();
-    ShellTerms.of(rest, directors, sections).forEach(term -> shell.add(new RenewableTerm(term)));
-    List<EnergyTerm> terms = new ArrayList<>(shell);
+    sheet = new AlteredSheet(mesh, directors, sections);
+    List<EnergyTerm> terms = new ArrayList<>(sheet.terms());
     terms.addAll(others);
     threads.forEach(thread -> pulls.add(new RenewableTerm(thread.thread())));
     terms.addAll(pulls);
@@ -88,13 +73,12 @@ public final class ShellBody {
     ShellBody copy =
         new ShellBody(
             mesh,
-            sections.copy(),
+            sheet.sections().copy(),
             holding,
             threads.stream().map(BodyThread::copy).toList(),
             energy.supports());
-    copy.rest.become(target);
-    copy.target.become(target);
-    copy.renew();
+    copy.sheet.become(sheet.sections(), sheet.target());
+    copy.sheet.putInForce();
     copy.energy.restore(energy.save());
     return copy;
   }
@@ -132,8 +116,7 @@ public final class ShellBody {
    * @param others as many as before, through any points
    */
   void anew(List<BodyThread> others) {
-    sections.become(untouched);
-    target.become(RestShape.of(mesh.topology(), mesh.unknowns(), mesh.directors()));
+    sheet.unalter();
     exchange(others);
   }
 
@@ -150,26 +133,21 @@ public final class ShellBody {
    * leads it to its own.
    */
   void standAt(Standing standing) {
-    rest.become(standing.target());
+    sheet.leadFrom(standing.target());
     restore(standing.state());
-    changed = true;
   }
 
   /** Puts the body back as it stood. */
   void become(Standing standing) {
-    sections.become(standing.sections());
-    target.become(standing.target());
+    sheet.become(standing.sections(), standing.target());
     exchange(standing.threads());
-    rest.become(target);
-    changed = false;
-    renew();
+    sheet.putInForce();
     restore(standing.state());
   }
 
   /** Derivative of the energy by every unknown with all that was altered in force. */
   double[] forces() {
-    rest.become(target);
-    renew();
+    sheet.putInForce();
     energy.setLoadFactor(1);
     finder.forget();
     double[] x = energy.free();
@@ -188,59 +166,14 @@ public final class ShellBody {
     return directors;
   }
 
-  /** Present sections. */
-  public BodySections sections() {
-    return sections;
-  }
-
-  /** The rest shape in force. */
-  public RestShape rest() {
-    return rest;
-  }
-
-  /** The rest shape to go to; a change alters it and calls {@link #changed}. */
-  RestShape target() {
-    return target;
-  }
-
-  /** To be called after sections or the target have been altered. */
-  void changed() {
-    changed = true;
-  }
-
-  /**
-   * Bends the rest shape of a triangle across the fold by a curvature, 1/mm, positive where it
-   * becomes more convex to the front.
-   */
-  void bend(int triangle, double curvature) {
-    sections.bend(target, triangle, curvature);
-  }
-
-  /** Shrinks the rest shape of a triangle across the fold by a share of its length. */
-  void shrinkAcross(int triangle, double share) {
-    shrink(triangle, share, sections.angle(triangle) + Math.PI / 2);
-  }
-
-  /** Shrinks the rest shape of a triangle along the fold by a share of its length. */
-  void shrinkAlong(int triangle, double share) {
-    shrink(triangle, share, sections.angle(triangle));
-  }
-
-  private void shrink(int triangle, double share, double angle) {
-    double x = Math.cos(angle);
-    double y = Math.sin(angle);
-    target.stretch(triangle, -share * x * x, -share * y * y, -share * x * y);
+  /** What operations alter of it. */
+  AlteredSheet sheet() {
+    return sheet;
   }
 
   /** Rest shape and sections with every cut as it stands now; copies. */
   public ShutShell shut() {
-    ShutShell shut = new ShutShell(rest.copy(), sections.copy());
-    if (sections.scored()) {
-      ShellState state = new ShellState(rest, directors, sections);
-      state.evaluateCurvature(unknowns(), 1);
-      shut.sections().settleCuts(state, shut.rest());
-    }
-    return shut;
+    return sheet.shut(unknowns());
   }
 
   /** What holds the sheet. */
@@ -268,22 +201,22 @@ public final class ShellBody {
    * on the way, with the change in force.
    */
   Settled settle(Solving solving) {
-    finishGrowing();
+    sheet.lead();
     Settled settled = finder.find(new Growth(energy), solving);
-    rest.become(target);
+    sheet.arrive();
     return settled;
   }
 
   /** The same where the sheet is at rest already, or next to it. */
   Settled settleAtOnce(Solving solving) {
-    rest.become(target);
-    changed = true;
+    sheet.arrive();
+    sheet.altered();
     return settle(solving);
   }
 
   /** Ties a thread to a rest length, mm, and leads the sheet to rest. */
   Settled tie(BodyThread thread, double restLength_mm, Solving solving) {
-    finishGrowing();
+    sheet.lead();
     double length = thread.thread().length(unknowns());
     if (thread.slack(unknowns()) && restLength_mm > (1 + SLACK) * length) {
       thread.thread().tieToLength(restLength_mm);
@@ -303,7 +236,7 @@ public final class ShellBody {
    */
   Settled pull(
       BodyThread thread, double tension_n, ToDoubleFunction<double[]> shut, Solving solving) {
-    finishGrowing();
+    sheet.lead();
     return new Pulling(energy, finder, thread, solving).to(tension_n, shut);
   }
 
@@ -324,22 +257,6 @@ public final class ShellBody {
       settled = tie(thread, length, solving).after(settled);
     }
     return Optional.empty();
-  }
-
-  /** Puts what was changed in force, and lets the rest shape stay where it has been led. */
-  private void finishGrowing() {
-    if (changed || growing) {
-      renew();
-    }
-  }
-
-  private void renew() {
-    List<EnergyTerm> terms = ShellTerms.growing(rest.copy(), target.copy(), directors, sections);
-    for (int i = 0; i < terms.size(); i++) {
-      shell.get(i).renew(terms.get(i));
-    }
-    growing = changed;
-    changed = false;
   }
 
   /** How the present state answers to small changes. */

@@ -1,7 +1,6 @@
 package auricle.surgery;
 
 import auricle.mesh.RestShape;
-import auricle.plan.Operation;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +10,7 @@ import java.util.Map;
  * or to go back to. Immutable.
  */
 public final class Standing {
-  private final Map<Operation, Change> changes;
+  private final PlannedChanges changes;
   private final Map<Integer, Double> lengths = new HashMap<>();
   private final RestShape target;
   private final BodySections sections;
@@ -24,7 +23,7 @@ public final class Standing {
    * @param sections a copy of its own
    */
   Standing(
-      Map<Operation, Change> changes,
+      PlannedChanges changes,
       RestShape target,
       BodySections sections,
       List<BodyThread> threads,
@@ -34,7 +33,7 @@ public final class Standing {
     this.sections = sections;
     this.threads = threads;
     this.state = state;
-    List<Change> made = inOrder();
+    List<Change> made = changes.inOrder();
     for (int i = 0; i < made.size(); i++) {
       int index = i;
       if (made.get(i) instanceof LoopTie loop) {
@@ -43,12 +42,8 @@ public final class Standing {
     }
   }
 
-  Map<Operation, Change> changes() {
+  PlannedChanges changes() {
     return changes;
-  }
-
-  List<Change> inOrder() {
-    return List.copyOf(changes.values());
   }
 
   /** Lengths of thread that loops were tied to, mm, by the index of their operation. */

@@ -16,10 +16,10 @@ final class TakenCauda implements Change {
   }
 
   @Override
-  public void alter(ShellBody body) {
+  public void alter(AlteredSheet sheet) {
     for (int t : places.triangles(Region.CAUDA_HELICIS)) {
       if (places.fromCaudaTip_mm(t) < excision.length_mm()) {
-        body.sections().replace(t, wall.layers(t).withoutSheet().section());
+        sheet.sections().replace(t, wall.layers(t).withoutSheet().section());
       }
     }
   }

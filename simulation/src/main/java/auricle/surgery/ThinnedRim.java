@@ -18,7 +18,7 @@ final class ThinnedRim implements Change {
   }
 
   @Override
-  public void alter(ShellBody body) {
+  public void alter(AlteredSheet sheet) {
     double middle = places.rimLength_mm(shaving.level_percent());
     for (int t = 0; t < places.triangleCount(); t++) {
       if (places.onHelix(t) && places.region(t).hasCartilage()) {
@@ -26,14 +26,14 @@ final class ThinnedRim implements Change {
         double share =
             Band.share(places.rimLengthOf_mm(t) - middle, shaving.length_mm(), size)
                 * Band.share(places.rimDistance_mm(t), 2 * REACH_MM, size);
-        thin(body, t, share * shaving.depth_fraction());
+        thin(sheet, t, share * shaving.depth_fraction());
       }
     }
   }
 
-  private void thin(ShellBody body, int t, double fraction) {
+  private void thin(AlteredSheet sheet, int t, double fraction) {
     if (fraction > 0) {
-      body.sections().replace(t, wall.layers(t).shavedBehind(fraction).section());
+      sheet.sections().replace(t, wall.layers(t).shavedBehind(fraction).section());
     }
   }
 }
