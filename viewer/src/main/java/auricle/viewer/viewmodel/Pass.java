@@ -18,7 +18,7 @@ final class Pass {
   private static final long PATIENCE_MS = 400;
 
   /** A control turned step by step is turned again within this; the worker is free for it then. */
-  private static final long LULL_MS = 400;
+  private static final long LULL_MS = 700;
 
   private static final long LOOK_EVERY_MS = 4;
 
