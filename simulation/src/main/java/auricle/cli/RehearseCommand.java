@@ -83,7 +83,7 @@ final class RehearseCommand implements Callable<Integer> {
   @Option(
       names = "--reactions",
       description =
-          "Tells too what a little more of every dose would do; takes a third of a second a dose.")
+          "Tells too what a little more of every dose would do; takes some tenth of a second a dose.")
   private boolean reactions;
 
   @Option(

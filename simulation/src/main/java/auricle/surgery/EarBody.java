@@ -151,14 +151,16 @@ public final class EarBody {
   public double[] forcesUnder(List<Operation> now) throws BadInputException {
     PlannedChanges other = by(now);
     Standing standing = standing();
-    shell.anew(other.threads());
-    other.inOrder().forEach(change -> change.alter(shell.sheet()));
-    shell.restore(standing.state());
-    Iterator<Change> there = changes.inOrder().iterator();
-    other.inOrder().forEach(change -> change.tieAs(there.next(), shell.unknowns()));
-    double[] forces = shell.forces();
-    shell.become(standing);
-    return forces;
+    try {
+      shell.anew(other.threads());
+      other.inOrder().forEach(change -> change.alter(shell.sheet()));
+      shell.restore(standing.state());
+      Iterator<Change> there = changes.inOrder().iterator();
+      other.inOrder().forEach(change -> change.tieAs(there.next(), shell.unknowns()));
+      return shell.forces();
+    } finally {
+      shell.become(standing);
+    }
   }
 
   /** The operations that it was made for, with the doses that were turned to. */
