@@ -163,12 +163,14 @@ class LiveEarTest {
             RehearsalSettings.tied(),
             MaterialTables.shipped(),
             RehearsalWatcher.SILENT);
-    List<Reaction> reactions = live.reactions(RehearsalWatcher.SILENT);
-    double[] healed = healed(live, week);
-    assertTrue(live.turn(scored(0.5), RehearsalWatcher.SILENT).isPresent());
-    assertEquals(0, largestDifference(healed, healed(live, week)), 1e-6);
+    double[] tied = figures(live.result().after());
     double[] rates = rates(live.reactions(RehearsalWatcher.SILENT));
-    assertEquals(0, largestDifference(rates(reactions), rates), 1e-6);
+    double[] healed = healed(live, week);
+    double[] turned = figures(live.turn(scored(0.5), RehearsalWatcher.SILENT).orElseThrow());
+    assertTrue(largestDifference(tied, turned) > 0.01, "the turn does something");
+    assertTrue(Arrays.stream(rates).anyMatch(rate -> rate != 0), "there are rates");
+    assertEquals(0, largestDifference(healed, healed(live, week)), 1e-6);
+    assertEquals(0, largestDifference(rates, rates(live.reactions(RehearsalWatcher.SILENT))), 1e-6);
   }
 
   /** What the first dose does to each figure. */

@@ -151,7 +151,7 @@ class SpringBackTest {
     }
   }
 
-  /** Whoever waits for the end of it waits for an iteration or two, wherever it is. */
+  /** Wherever that is, in its last release test too: it asks little more, and is no whole year. */
   @ParameterizedTest
   @ValueSource(ints = {1, 10, 40, 45, 50, 55})
   void aYearThatIsEndedGoesNoFurther(int looks) throws Exception {
