@@ -1,5 +1,6 @@
 package auricle.viewer.scene;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.shape.MeshView;
 import javafx.scene.shape.TriangleMesh;
@@ -13,7 +14,8 @@ import javafx.scene.shape.VertexFormat;
  * is black.
  *
  * <p>Points, normals and texture places stand in the same order: the vertices of the visible face,
- * those of the posterior face, then one a vertex of the rim.
+ * those of the posterior face, then one a vertex of the rim. A texture place is the number that is
+ * coloured, then the light of the lamps that are no lamps of the scene.
  */
 public final class EarMesh {
   /** Skin and cartilage together are drawn no thinner than this, so that a rim looks like one. */
@@ -24,18 +26,30 @@ public final class EarMesh {
   private Optional<EarSurface> shown = Optional.empty();
   private Rim rim = new Rim(new int[0]);
   private final float thinnest;
+  private final List<Lamp> lamps;
+  private float[] texture = new float[0];
   private boolean mirrored;
 
   /** An ear drawn with a wall that can be seen. */
   public EarMesh() {
-    this(THINNEST_MM);
+    this(List.of());
+  }
+
+  /**
+   * The same.
+   *
+   * @param lamps whose light on it is read from a {@link Glow}
+   */
+  EarMesh(List<Lamp> lamps) {
+    this(THINNEST_MM, lamps);
   }
 
   /**
    * @param thinnest_mm the wall is drawn no thinner than this
    */
-  public EarMesh(float thinnest_mm) {
+  EarMesh(float thinnest_mm, List<Lamp> lamps) {
     this.thinnest = thinnest_mm;
+    this.lamps = lamps;
     node.setMesh(mesh);
   }
 
@@ -80,12 +94,12 @@ public final class EarMesh {
     }
     mirrored = left;
     shown = Optional.of(surface);
+    if (!same) {
+      texture = new float[2 * (2 * surface.vertexCount() + rim.vertexCount())];
+      java.util.Arrays.fill(texture, 0.5f);
+    }
     place(surface);
     if (!same) {
-      int count = 2 * surface.vertexCount() + rim.vertexCount();
-      float[] texture = new float[2 * count];
-      java.util.Arrays.fill(texture, 0.5f);
-      mesh.getTexCoords().setAll(texture);
       mesh.getFaces().setAll(new EarFaces(surface, rim, left).faces());
       node.setMesh(mesh);
     }
@@ -94,13 +108,11 @@ public final class EarMesh {
   /** Colours by a number from 0 to 1 at each vertex of either face. */
   public void colour(float[] visible, float[] posterior) {
     int n = visible.length;
-    float[] texture = new float[2 * (2 * n + rim.vertexCount())];
     for (int i = 0; 2 * i < texture.length; i++) {
       float u = i < n ? visible[i] : i < 2 * n ? posterior[i - n] : visible[rim.vertex(i - 2 * n)];
       texture[2 * i] = Math.max(0.003f, Math.min(0.997f, u));
-      texture[2 * i + 1] = 0.5f;
     }
-    mesh.getTexCoords().set(0, texture, 0, texture.length);
+    replace(mesh.getTexCoords(), texture);
   }
 
   private void place(EarSurface s) {
@@ -120,6 +132,15 @@ public final class EarMesh {
     }
     replace(mesh.getPoints(), points);
     replace(mesh.getNormals(), normals);
+    light(points, normals);
+  }
+
+  private void light(float[] points, float[] normals) {
+    double brightest = Lamp.strength(lamps);
+    for (int i = 0; !lamps.isEmpty() && 2 * i < texture.length; i++) {
+      texture[2 * i + 1] = Glow.row(Lamp.on(lamps, points, normals, 3 * i) / brightest);
+    }
+    replace(mesh.getTexCoords(), texture);
   }
 
   private void set(

@@ -1,5 +1,6 @@
 package auricle.viewer.scene;
 
+import java.util.List;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.PhongMaterial;
 import javafx.scene.shape.CullFace;
@@ -34,6 +35,8 @@ enum HeadPatch {
   private static final int OUTWARDS = 32;
   private static final double FLAT_MM = 22;
 
+  private static final Color SKIN = Color.web("#c9b3a4");
+
   private final double reach_mm;
 
   /**
@@ -46,10 +49,13 @@ enum HeadPatch {
   /** Height of the head's surface over the mastoid plane; y towards the face, z up, mm. */
   abstract double height_mm(double y, double z);
 
-  /** The head beside a right ear, or a left one. */
-  MeshView node(boolean mirrored) {
+  /**
+   * The head beside a right ear, or a left one.
+   *
+   * @param lamps whose light is on it
+   */
+  MeshView node(boolean mirrored, List<Lamp> lamps) {
     TriangleMesh mesh = new TriangleMesh(VertexFormat.POINT_NORMAL_TEXCOORD);
-    mesh.getTexCoords().setAll(0.5f, 0.5f);
     float[] points = new float[3 * (AROUND + 1) * (OUTWARDS + 1)];
     float[] normals = new float[points.length];
     for (int i = 0; i <= AROUND; i++) {
@@ -59,13 +65,25 @@ enum HeadPatch {
     }
     mesh.getPoints().setAll(points);
     mesh.getNormals().setAll(normals);
+    mesh.getTexCoords().setAll(light(points, normals, lamps));
     mesh.getFaces().setAll(faces(mirrored));
     MeshView view = new MeshView(mesh);
     view.setCullFace(CullFace.BACK);
-    PhongMaterial material = new PhongMaterial(Color.web("#c9b3a4"));
+    PhongMaterial material = new PhongMaterial(SKIN);
+    material.setSelfIlluminationMap(Glow.of(u -> SKIN, Lamp.strength(lamps)));
     view.setMaterial(material);
     view.setMouseTransparent(true);
     return view;
+  }
+
+  private static float[] light(float[] points, float[] normals, List<Lamp> lamps) {
+    float[] texture = new float[points.length / 3 * 2];
+    for (int v = 0; 2 * v < texture.length; v++) {
+      texture[2 * v] = 0.5f;
+      double light = Lamp.on(lamps, points, normals, 3 * v);
+      texture[2 * v + 1] = Glow.row(light / Lamp.strength(lamps));
+    }
+    return texture;
   }
 
   private void put(int i, int j, float[] points, float[] normals, boolean mirrored) {
@@ -123,7 +141,7 @@ enum HeadPatch {
         for (int v : corners) {
           faces[next++] = v;
           faces[next++] = v;
-          faces[next++] = 0;
+          faces[next++] = v;
         }
       }
     }

@@ -16,10 +16,13 @@ final class HeadSide {
   private boolean mirrored;
   private boolean behind;
 
-  HeadSide() {
+  /**
+   * @param lamps whose light is on it
+   */
+  HeadSide(List<Lamp> lamps) {
     for (HeadPatch patch : HeadPatch.values()) {
-      nodes.add(patch.node(false));
-      nodes.add(patch.node(true));
+      nodes.add(patch.node(false, lamps));
+      nodes.add(patch.node(true, lamps));
     }
     group.getChildren().addAll(nodes);
     choose();

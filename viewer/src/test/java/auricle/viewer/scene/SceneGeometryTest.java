@@ -81,6 +81,36 @@ class SceneGeometryTest {
   }
 
   @Test
+  void lightThatIsNoLampOfTheSceneFollowsLambertsLaw() {
+    List<Lamp> lamps = List.of(new Lamp(0, 0, -100, 0.5), new Lamp(100, 0, 0, 0.3));
+    float[] place = {0, 0, 0};
+    float half = (float) Math.sqrt(0.5);
+    assertEquals(0.5, Lamp.on(lamps, place, new float[] {0, 0, -1}, 0), ROUNDING);
+    assertEquals(0.8 * half, Lamp.on(lamps, place, new float[] {half, 0, -half}, 0), ROUNDING);
+    assertEquals(0, Lamp.on(lamps, place, new float[] {0, 1, 0}, 0), ROUNDING);
+    assertEquals(0, Lamp.on(lamps, place, new float[] {0, 0, 1}, 0), ROUNDING, "from behind");
+  }
+
+  @Test
+  void lightOfAMovedEarIsReadAnewAndItsColoursStay() {
+    EarMesh ear = new EarMesh(List.of(new Lamp(0, 60, 520, 0.4)));
+    EarSurface first = StandInEar.of(0);
+    float[] shares = new float[first.vertexCount()];
+    java.util.Arrays.fill(shares, 0.25f);
+    ear.show(first, false);
+    ear.colour(shares, shares);
+    float[] before = ear.mesh().getTexCoords().toArray(null);
+    ear.show(StandInEar.of(0.4), false);
+    float[] after = ear.mesh().getTexCoords().toArray(null);
+    boolean lit = false;
+    for (int i = 0; i < before.length; i += 2) {
+      assertEquals(0.25f, after[i]);
+      lit |= Math.abs(after[i + 1] - before[i + 1]) > 1e-3;
+    }
+    assertTrue(lit, "other places, other light");
+  }
+
+  @Test
   void lightnessOfAmountsRisesSteadily() {
     double before = -1;
     for (int i = 0; i <= 20; i++) {
