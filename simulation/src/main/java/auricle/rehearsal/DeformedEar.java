@@ -91,6 +91,11 @@ public final class DeformedEar {
     lines.forEach((name, line) -> this.lines.put(name, List.copyOf(line)));
   }
 
+  /** The same wall and fields in another shape. */
+  DeformedEar at(float[] elsewhere, float[] turned, Map<String, List<Position>> moved) {
+    return new DeformedEar(elsewhere, turned, thickness, triangles, fields, moved);
+  }
+
   /** Number of vertices. */
   public int vertexCount() {
     return thickness.length;

@@ -9,6 +9,7 @@ import auricle.surgery.EarBody;
 import auricle.surgery.Purpose;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Reads threads, extremes and shape off a body in its present state. */
 final class EarView {
@@ -18,13 +19,19 @@ final class EarView {
   private final EarBody body;
   private final EarMeasurer measurer;
   private final Auricle auricle;
-  private final WallStrains strains;
+  private @Nullable WallStrains strains;
 
   EarView(EarBody body, EarMeasurer measurer) {
     this.measurer = measurer;
     this.body = body;
     auricle = body.auricle();
-    strains = WallStrains.of(body);
+  }
+
+  private WallStrains strains() {
+    if (strains == null) {
+      strains = WallStrains.of(body);
+    }
+    return strains;
   }
 
   /** Threads that have been tied, slack ones too. */
@@ -74,8 +81,8 @@ final class EarView {
     for (int t = 0; t < auricle.mesh().topology().triangleCount(); t++) {
       if (auricle.region(t).hasCartilage()) {
         patches.grow(t, patch_mm2(t));
-        strain.look(t, patches.mean(strains::strain));
-        stress.look(t, patches.mean(strains::stress_mpa));
+        strain.look(t, patches.mean(strains()::strain));
+        stress.look(t, patches.mean(strains()::stress_mpa));
       }
     }
     return new Extremes(extreme(strain), extreme(stress));
@@ -128,6 +135,11 @@ final class EarView {
    * @param earlier unknowns of the state before this step
    */
   DeformedEar shape(double[] earlier) {
-    return new ShapeReader(body, measurer).read(body.unknowns(), strains, earlier);
+    return new ShapeReader(body, measurer).read(body.unknowns(), strains(), earlier);
+  }
+
+  /** The shape, with the fields of another. */
+  DeformedEar moved(DeformedEar before) {
+    return new ShapeReader(body, measurer).moved(body.unknowns(), before);
   }
 }

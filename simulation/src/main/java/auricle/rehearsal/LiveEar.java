@@ -123,6 +123,7 @@ public final class LiveEar {
    * again: for showing while a control moves or a bite is pulled. {@link #rerun} then gives the
    * whole; {@link EarBody#turn} says what may differ.
    *
+   * @param watcher may be told of where that leads before it is reached
    * @return the end of the plan under the changed doses; empty if the case differs from {@link
    *     #ear} in more than doses, or does not come to rest in this way
    * @throws BadInputException never, since the same threads have been tied before
@@ -136,7 +137,8 @@ public final class LiveEar {
       return Optional.empty();
     }
     double[] earlier = body.unknowns().clone();
-    Solving solving = Solving.watched((l, i) -> !watcher.cancelled());
+    Solving solving =
+        Solving.watched((l, i) -> !watcher.cancelled()).telling(() -> watcher.foreseen(ahead()));
     Settled settled = body.turn(turn.now(), run::stateAfter, solving);
     return settled.converged()
         ? Optional.of(
@@ -147,5 +149,11 @@ public final class LiveEar {
                 earlier,
                 RehearsalRun.outcome(settled)))
         : Optional.empty();
+  }
+
+  /** The present state of the body, before it is at rest. */
+  private Foreseen ahead() {
+    EarView view = new EarView(run.body(), run.measurer());
+    return new Foreseen(view.moved(result.after().shape()), view.threads());
   }
 }

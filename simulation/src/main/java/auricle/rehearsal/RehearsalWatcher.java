@@ -31,6 +31,12 @@ public interface RehearsalWatcher {
    */
   default void reached(List<StepResult> done) {}
 
+  /**
+   * The end of the plan under turned doses is foreseen; it is led to rest from there when this
+   * returns. Not told where the turn is too great to be foreseen.
+   */
+  default void foreseen(Foreseen end) {}
+
   /** Whether to end as soon as may be; asked at every iteration of the solver. */
   boolean cancelled();
 }

@@ -32,17 +32,6 @@ final class ShapeReader {
    * @param earlier unknowns of the state before this step
    */
   DeformedEar read(double[] u, WallStrains strains, double[] earlier) {
-    int n = auricle.mesh().vertexCount();
-    float[] points = new float[3 * n];
-    float[] normals = new float[3 * n];
-    double[] d = new double[3];
-    for (int v = 0; v < n; v++) {
-      body.shell().directors().value(v, u, d, 0);
-      for (int a = 0; a < 3; a++) {
-        points[3 * v + a] = (float) u[3 * v + a];
-        normals[3 * v + a] = (float) d[a];
-      }
-    }
     float[][] fields = {
       atVertices(strains::strain),
       atVertices(strains::settled),
@@ -52,7 +41,32 @@ final class ShapeReader {
     };
     float[] thickness = atVertices(t -> body.wall().layers(t).whole_mm());
     int[] triangles = auricle.mesh().topology().triangles();
-    return new DeformedEar(points, normals, thickness, triangles, fields, lines(u));
+    return new DeformedEar(points(u), normals(u), thickness, triangles, fields, lines(u));
+  }
+
+  /** The shape with the wall and the fields of another. */
+  DeformedEar moved(double[] u, DeformedEar before) {
+    return before.at(points(u), normals(u), lines(u));
+  }
+
+  private float[] points(double[] u) {
+    float[] points = new float[3 * auricle.mesh().vertexCount()];
+    for (int i = 0; i < points.length; i++) {
+      points[i] = (float) u[i];
+    }
+    return points;
+  }
+
+  private float[] normals(double[] u) {
+    float[] normals = new float[3 * auricle.mesh().vertexCount()];
+    double[] d = new double[3];
+    for (int v = 0; 3 * v < normals.length; v++) {
+      body.shell().directors().value(v, u, d, 0);
+      for (int a = 0; a < 3; a++) {
+        normals[3 * v + a] = (float) d[a];
+      }
+    }
+    return normals;
   }
 
   private static float[] distance(double[] from, double[] to) {

@@ -60,7 +60,7 @@ final class DoseTurn {
 
   private Settled gapAlone(int i) {
     gap(i, k -> from.state());
-    return tied(i).orElse(Settled.untouched());
+    return isToBeTied(i) ? tie(i, solving) : Settled.untouched();
   }
 
   private Settled doses(int first, IntFunction<RestState> states) {
@@ -109,7 +109,7 @@ final class DoseTurn {
       }
     }
     stretch(i);
-    return loop.knot(body, solving);
+    return loop.knot(body, solving.quiet());
   }
 
   private Settled end() {
@@ -118,10 +118,11 @@ final class DoseTurn {
     for (int k = 0; k < here.size(); k++) {
       stretch(k);
     }
-    Settled settled = body.settle(solving);
-    for (int k = 0; k < here.size() && settled.converged(); k++) {
-      Settled before = settled;
-      settled = tied(k).map(after -> after.after(before)).orElse(before);
+    int[] loops = IntStream.range(0, here.size()).filter(this::isToBeTied).toArray();
+    Settled settled = body.settle(loops.length == 0 ? solving : solving.quiet());
+    for (int i = 0; i < loops.length && settled.converged(); i++) {
+      boolean last = i == loops.length - 1;
+      settled = tie(loops[i], last ? solving : solving.quiet()).after(settled);
     }
     return settled;
   }
@@ -135,11 +136,16 @@ final class DoseTurn {
     }
   }
 
-  private Optional<Settled> tied(int k) {
-    if (!(here.get(k) instanceof LoopTie loop)) {
-      return Optional.empty();
-    }
+  /** Whether a loop has another length than was found for it. */
+  private boolean isToBeTied(int k) {
     Double length = lengths.get(k);
-    return length == null ? Optional.empty() : loop.tieTo(length, body, solving);
+    return length != null
+        && here.get(k) instanceof LoopTie loop
+        && !loop.length_mm().equals(Optional.of(length));
+  }
+
+  private Settled tie(int k, Solving how) {
+    double length = Optional.ofNullable(lengths.get(k)).orElseThrow();
+    return ((LoopTie) here.get(k)).tieTo(length, body, how);
   }
 }

@@ -121,14 +121,9 @@ final class LoopTie implements Change {
     return there || make(body, solving).converged() ? thread.restLength_mm() : Optional.empty();
   }
 
-  /**
-   * Leads to a length of thread, mm.
-   *
-   * @return none if it has that length already
-   */
-  Optional<Settled> tieTo(double rest_mm, ShellBody body, Solving solving) {
-    boolean there = thread.restLength_mm().equals(Optional.of(rest_mm));
-    return there ? Optional.empty() : Optional.of(body.tie(thread, rest_mm, solving));
+  /** Leads to a length of thread, mm. */
+  Settled tieTo(double rest_mm, ShellBody body, Solving solving) {
+    return body.tie(thread, rest_mm, solving);
   }
 
   /** Length of thread, mm; none if it is not tied. */

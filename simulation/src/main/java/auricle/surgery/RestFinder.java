@@ -192,6 +192,8 @@ final class RestFinder {
       change.put(to);
       x = energy.free();
       way = new Excursion(energy, x, motion);
+    } else if (gentle && to == 1) {
+      solving.foreseen().run();
     }
     NewtonSettings exact = solving.settings().newton().withIterations(QUICK);
     NewtonSettings newton = to < 1 ? exact.forPassing() : exact;

@@ -8,8 +8,10 @@ import auricle.equilibrium.StepSettings;
  *
  * @param settings of the load steps
  * @param monitor told of every iteration, may cancel
+ * @param foreseen called when the body stands where it is foreseen to rest, before it does; may
+ *     read its state, and may not be called at all
  */
-public record Solving(StepSettings settings, StepMonitor monitor) {
+public record Solving(StepSettings settings, StepMonitor monitor, Runnable foreseen) {
   private static final int MOST_STEPS = 120;
 
   /**
@@ -30,11 +32,23 @@ public record Solving(StepSettings settings, StepMonitor monitor) {
             usual.easy(),
             usual.hard(),
             MOST_STEPS),
-        monitor);
+        monitor,
+        () -> {});
+  }
+
+  /** The same, and something is done where the rest is foreseen. */
+  public Solving telling(Runnable whereForeseen) {
+    return new Solving(settings, monitor, whereForeseen);
+  }
+
+  /** The same without telling what is foreseen: the rest that is led to is not the last. */
+  Solving quiet() {
+    return telling(() -> {});
   }
 
   /** The same for places on the way alone. */
   Solving passing() {
-    return new Solving(settings.withNewton(settings.newton().forPassing()), monitor);
+    StepSettings passing = settings.withNewton(settings.newton().forPassing());
+    return new Solving(passing, monitor, () -> {});
   }
 }

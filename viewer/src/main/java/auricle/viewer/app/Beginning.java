@@ -54,7 +54,7 @@ final class Beginning {
     try {
       ScenarioReader reader = ScenarioReader.shipped();
       Desk desk = new Desk(WorkedScenarios.first(reader));
-      Rehearser picture = new PictureFirst(rehearser, drawn);
+      Rehearser picture = new PictureFirst(rehearser, drawn, FrameDrawn::await);
       parts.complete(new Parts(reader, desk, new Solving(desk, picture, this::onScreen)));
     } catch (RuntimeException e) {
       parts.completeExceptionally(e);

@@ -8,27 +8,48 @@ import auricle.viewer.task.Rehearser;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
- * Works out a plan only when the first ear is on the screen: both want the same processors, and
- * whoever starts the program waits for the ear.
+ * Lets what is seen go first, where solver and picture want the same processors: works out a plan
+ * only when the first ear is on the screen, and leads a turned ear to rest only when it has been
+ * drawn where it is foreseen.
  */
 final class PictureFirst implements Rehearser {
   /** A window that is never drawn holds nothing up for longer. */
   private static final long LONGEST_MS = 5000;
 
+  /** A turn waits no longer for its picture. */
+  private static final long TURN_MS = 150;
+
   private final Rehearser rehearser;
   private final CountDownLatch drawn;
+  private final Frames frames;
 
-  PictureFirst(Rehearser rehearser, CountDownLatch drawn) {
+  /** What tells that something has been drawn. */
+  @FunctionalInterface
+  interface Frames {
+    /** Waits until what has been asked for is drawn, so long at most, or until it is enough. */
+    void await(long longest_ms, BooleanSupplier enough);
+  }
+
+  PictureFirst(Rehearser rehearser, CountDownLatch drawn, Frames frames) {
     this.rehearser = rehearser;
     this.drawn = drawn;
+    this.frames = frames;
   }
 
   @Override
-  public Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
-    return rehearser.atOnce(ear, watcher);
+  public Optional<Rehearsed> atOnce(
+      EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> foreseen) throws CannotRehearse {
+    return rehearser.atOnce(
+        ear,
+        watcher,
+        end -> {
+          foreseen.accept(end);
+          frames.await(TURN_MS, watcher::cancelled);
+        });
   }
 
   @Override

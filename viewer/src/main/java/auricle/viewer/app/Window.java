@@ -68,7 +68,7 @@ public final class Window implements AutoCloseable {
             desk,
             new PlanSteps(desk),
             solving,
-            new Showing(solving.result()),
+            new Showing(solving.result(), solving.foreseen()),
             new OtherSide(desk, others, Platform::runLater),
             new Look());
     this.files = new Files(desk, settings, Recovery.claim(folder), parts.reader());

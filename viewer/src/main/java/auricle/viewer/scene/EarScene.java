@@ -20,27 +20,33 @@ public final class EarScene {
   /** An ear that moves by less looks the same, and is drawn as it was. */
   private static final double SEEN_MM = 0.02;
 
+  private static final Lamp KEY = new Lamp(-260, -330, -520, 0.62);
+  private static final Lamp FILL = new Lamp(420, -120, -260, 0.22);
+  private static final Lamp FROM_WITHIN = new Lamp(0, 60, 520, 0.42);
+
+  /** Those whose light on the ear is a colour of its own. */
+  private static final List<Lamp> SOFT = List.of(FILL, FROM_WITHIN);
+
   private final Eye eye = new Eye();
-  private final EarMesh ear = new EarMesh();
-  private final EarMesh ghost = new EarMesh(0);
+  private final EarMesh ear = new EarMesh(SOFT);
+  private final EarMesh ghost = new EarMesh(0, List.of());
   private final MeshView earNode = ear.node();
   private final MeshView ghostNode = ghost.node();
-  private final HeadSide head = new HeadSide();
+  private final HeadSide head = new HeadSide(List.of(KEY, FILL));
   private final Group marks = new Group();
   private final Group veils = new Group(ghostNode);
   private final Glass picture;
+  private Runnable still = () -> {};
   private boolean mirrored;
   private Optional<Palette> painted = Optional.empty();
   private Optional<EarSurface> before = Optional.empty();
 
   /** An empty scene. */
   public EarScene() {
-    PointLight fromWithin = lamp(0, 60, 520, 0.42);
-    fromWithin.getExclusionScope().add(head.node()); // it shines at the side that is not drawn
-    Group lamps = new Group(lamp(-260, -330, -520, 0.62), lamp(420, -120, -260, 0.22), fromWithin);
+    Group lamps = new Group(lamp(KEY), lamp(FILL), lamp(FROM_WITHIN));
     Group world =
         new Group(new AmbientLight(Color.gray(0.34)), lamps, head.node(), earNode, marks, veils);
-    picture = new Glass(world, eye.camera(), this::layGhost);
+    picture = new Glass(world, eye.camera(), this::rest);
     earNode.setCullFace(CullFace.BACK);
     earNode.setId("ear");
     ghostNode.setCullFace(CullFace.BACK);
@@ -54,12 +60,12 @@ public final class EarScene {
     look(Orbit.at(ClinicalView.THREE_QUARTER));
   }
 
-  private PointLight lamp(double x, double y, double z, double strength) {
-    PointLight light = new PointLight(Color.gray(strength));
-    light.setTranslateX(x);
-    light.setTranslateY(y);
-    light.setTranslateZ(z);
-    light.getExclusionScope().add(veils);
+  private PointLight lamp(Lamp lamp) {
+    PointLight light = lamp.light();
+    light.getExclusionScope().addAll(veils, head.node());
+    if (SOFT.contains(lamp)) {
+      light.getExclusionScope().add(earNode);
+    }
     return light;
   }
 
@@ -123,6 +129,16 @@ public final class EarScene {
     }
   }
 
+  /** What else is done when a move ends, before the world is drawn finely. */
+  public void whenStill(Runnable task) {
+    still = task;
+  }
+
+  private void rest() {
+    layGhost();
+    still.run();
+  }
+
   private void layGhost() {
     before.map(this::whereMoved).ifPresent(s -> ghost.show(s, mirrored));
   }
@@ -143,6 +159,7 @@ public final class EarScene {
     painted = Optional.of(palette);
     PhongMaterial material = new PhongMaterial(Color.WHITE);
     material.setDiffuseMap(palette.picture());
+    material.setSelfIlluminationMap(Glow.of(palette::colour, Lamp.strength(SOFT)));
     material.setSpecularColor(Color.gray(palette == Palette.SKIN ? 0.16 : 0.08));
     material.setSpecularPower(18);
     earNode.setMaterial(material);

@@ -31,6 +31,11 @@ public record Rehearsed(
   public enum Reach {
     /** The ear before its plan; the only step there is. */
     BEFORE,
+    /**
+     * The end of the plan where it is foreseen, not at rest yet; the steps between are those of the
+     * plan before it was changed.
+     */
+    FORESEEN,
     /** The end of the plan; the steps between are those of the plan before it was changed. */
     END,
     /** The first steps of the plan; those after them are still to be worked out. */
@@ -73,7 +78,8 @@ public record Rehearsed(
 
   /** Whether a moment is of this plan, not of the one before doses were turned. */
   public boolean current(Moment moment) {
-    return reach != Reach.END || moment.equals(tied()) || moment.equals(before());
+    boolean endAlone = reach == Reach.END || reach == Reach.FORESEEN;
+    return !endAlone || moment.equals(tied()) || moment.equals(before());
   }
 
   /** The ear before the operation. */

@@ -11,10 +11,12 @@ public interface Rehearser {
    * What can be shown of a change at once: the ear before its plan when the ear is new, or the end
    * of the plan when doses were turned, followed from where the ear stood.
    *
+   * @param foreseen may be given the end that is foreseen, before it is at rest
    * @return empty if nothing can be had so soon, or it was cancelled
    * @throws CannotRehearse if the ear or plan cannot be worked out, with the reasons
    */
-  Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse;
+  Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> foreseen)
+      throws CannotRehearse;
 
   /**
    * Works out every step of a plan.

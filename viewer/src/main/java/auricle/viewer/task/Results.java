@@ -4,7 +4,9 @@ import auricle.anatomy.Level;
 import auricle.assessment.Assessment;
 import auricle.diagnostics.Finding;
 import auricle.plan.EarCase;
+import auricle.rehearsal.Foreseen;
 import auricle.rehearsal.RehearsalResult;
+import auricle.rehearsal.StepOutcome;
 import auricle.rehearsal.StepResult;
 import auricle.viewer.task.Rehearsed.Reach;
 import java.util.ArrayList;
@@ -15,6 +17,9 @@ import java.util.Optional;
 
 /** Results of the simulation as what is shown. */
 final class Results {
+  private static final StepOutcome NOT_YET =
+      new StepOutcome(false, false, "foreseen, not at rest yet", 0, 0, 0, List.of());
+
   private Results() {}
 
   /** The ear before a plan that has not been worked out yet. */
@@ -35,18 +40,34 @@ final class Results {
   /** The end of a plan whose doses were turned; the steps between are those before the turn. */
   static Rehearsed turned(EarCase ear, RehearsalResult from, Rehearsed last, StepResult end) {
     Surfaces surfaces = new Surfaces(from.auricle(), from.before().shape());
+    Moment tied = moment(last.tied().label(), end, surfaces);
+    return ended(ear, last, tied, Reach.END, cautions(ear, from.assessment(ear, end)));
+  }
+
+  /** The same before it is at rest: the figures are those before the turn, and nothing is said. */
+  static Rehearsed foreseen(EarCase ear, RehearsalResult from, Rehearsed last, Foreseen end) {
+    Moment before = last.tied();
+    Surfaces surfaces = new Surfaces(from.auricle(), from.before().shape());
+    Moment ahead =
+        new Moment(
+            before.label(),
+            0,
+            false,
+            surfaces.of(end.shape()),
+            Surfaces.lines(end.shape()),
+            before.measures(),
+            end.threads(),
+            NOT_YET,
+            Optional.empty());
+    return ended(ear, last, ahead, Reach.FORESEEN, List.of());
+  }
+
+  private static Rehearsed ended(
+      EarCase ear, Rehearsed last, Moment end, Reach reach, List<Caution> cautions) {
     List<Moment> steps = new ArrayList<>(last.steps());
-    steps.set(steps.size() - 1, moment(last.tied().label(), end, surfaces));
+    steps.set(steps.size() - 1, end);
     return new Rehearsed(
-        ear,
-        Reach.END,
-        last.map(),
-        steps,
-        List.of(),
-        List.of(),
-        List.of(),
-        cautions(ear, from.assessment(ear, end)),
-        last.basis());
+        ear, reach, last.map(), steps, List.of(), List.of(), List.of(), cautions, last.basis());
   }
 
   /** The first steps of a plan, of the same ear as an earlier result. */

@@ -7,6 +7,7 @@ import auricle.healing.Timeline;
 import auricle.material.MaterialTables;
 import auricle.plan.EarCase;
 import auricle.plan.Plan;
+import auricle.rehearsal.Foreseen;
 import auricle.rehearsal.LiveEar;
 import auricle.rehearsal.RehearsalResult;
 import auricle.rehearsal.RehearsalSettings;
@@ -26,12 +27,13 @@ public final class SimulationRehearser implements Rehearser {
   private Optional<Rehearsed> last = Optional.empty();
 
   @Override
-  public Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
+  public Optional<Rehearsed> atOnce(
+      EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> foreseen) throws CannotRehearse {
     List<Finding> wrong = ear.findings("").stream().filter(Finding::isError).toList();
     if (!wrong.isEmpty()) {
       throw new CannotRehearse(wrong);
     }
-    return known(ear) ? turned(ear, watcher) : before(ear, watcher);
+    return known(ear) ? turned(ear, watcher, foreseen) : before(ear, watcher);
   }
 
   private boolean known(EarCase ear) {
@@ -55,14 +57,20 @@ public final class SimulationRehearser implements Rehearser {
     }
   }
 
-  private Optional<Rehearsed> turned(EarCase ear, RehearsalWatcher watcher) throws CannotRehearse {
+  private Optional<Rehearsed> turned(
+      EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> foreseen) throws CannotRehearse {
     if (last.isEmpty()) {
       return Optional.empty();
     }
     LiveEar now = live.orElseThrow();
+    Rehearsed before = last.orElseThrow();
+    Telling telling =
+        new Telling(
+            watcher,
+            steps -> {},
+            end -> foreseen.accept(Results.foreseen(ear, now.result(), before, end)));
     try {
-      return now.turn(ear, watcher)
-          .map(end -> Results.turned(ear, now.result(), last.orElseThrow(), end));
+      return now.turn(ear, telling).map(end -> Results.turned(ear, now.result(), before, end));
     } catch (BadInputException e) {
       throw new CannotRehearse(e.findings());
     }
@@ -72,7 +80,7 @@ public final class SimulationRehearser implements Rehearser {
   public Optional<Rehearsed> tied(
       EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> onTheWay) throws CannotRehearse {
     if (!known(ear)) {
-      atOnce(ear, watcher);
+      atOnce(ear, watcher, f -> {});
     }
     try {
       LiveEar now = live.orElseThrow();
@@ -91,22 +99,35 @@ public final class SimulationRehearser implements Rehearser {
   private RehearsalWatcher telling(
       RehearsalWatcher watcher, EarCase ear, RehearsalResult from, Consumer<Rehearsed> onTheWay) {
     Optional<Rehearsed> known = last.or(() -> shaped);
-    return new RehearsalWatcher() {
-      @Override
-      public void progress(String words, double share) {
-        watcher.progress(words, share);
-      }
+    return new Telling(
+        watcher,
+        done -> known.ifPresent(k -> onTheWay.accept(Results.part(ear, from, k, done))),
+        end -> {});
+  }
 
-      @Override
-      public boolean cancelled() {
-        return watcher.cancelled();
-      }
+  /** A watcher that hears of shapes too. */
+  private record Telling(
+      RehearsalWatcher watcher, Consumer<List<StepResult>> steps, Consumer<Foreseen> ahead)
+      implements RehearsalWatcher {
+    @Override
+    public void progress(String words, double share) {
+      watcher.progress(words, share);
+    }
 
-      @Override
-      public void reached(List<StepResult> done) {
-        known.ifPresent(k -> onTheWay.accept(Results.part(ear, from, k, done)));
-      }
-    };
+    @Override
+    public boolean cancelled() {
+      return watcher.cancelled();
+    }
+
+    @Override
+    public void reached(List<StepResult> done) {
+      steps.accept(done);
+    }
+
+    @Override
+    public void foreseen(Foreseen end) {
+      ahead.accept(end);
+    }
   }
 
   private boolean present(Rehearsed tied) {

@@ -43,6 +43,9 @@ final class EarPane extends StackPane {
   private final Look look;
   private boolean centred;
 
+  /** Whether what is drawn was foreseen, and what is shown by now has come to rest there. */
+  private boolean awaited;
+
   EarPane(Showing showing, PlanSteps steps, Look look) {
     this.showing = showing;
     this.steps = steps;
@@ -57,7 +60,8 @@ final class EarPane extends StackPane {
     scene.veils().getChildren().add(target.node());
     look.theme().addListener((o, was, now) -> scene.picture().setFill(Tones.backdrop(now)));
     scene.picture().setFill(Tones.backdrop(look.theme().get()));
-    showing.moment().addListener(o -> draw());
+    showing.seen().addListener((o, was, now) -> follow(was, now));
+    scene.whenStill(this::drawAwaited);
     showing.paint().addListener(o -> draw());
     steps.chosen().addListener(o -> draw());
     for (var layer :
@@ -117,17 +121,31 @@ final class EarPane extends StackPane {
     return marks;
   }
 
+  private void follow(Optional<Showing.Seen> was, Optional<Showing.Seen> now) {
+    awaited = was.isPresent() && now.isPresent() && now.get().isAsForeseen(was.get());
+    if (!awaited) {
+      draw();
+    }
+  }
+
+  /** Draws what came to rest where it had been drawn already, when nothing moves any more. */
+  private void drawAwaited() {
+    if (awaited) {
+      draw();
+    }
+  }
+
   /** Draws what is shown. */
   void draw() {
-    Optional<Rehearsed> result = showing.result().get();
-    Optional<Moment> moment = showing.moment().get();
-    if (result.isEmpty() || moment.isEmpty()) {
+    awaited = false;
+    Optional<Showing.Seen> seen = showing.seen().get();
+    if (seen.isEmpty()) {
       scene.earNode().setVisible(false);
       return;
     }
     scene.earNode().setVisible(true);
-    Rehearsed r = result.get();
-    Moment m = moment.get();
+    Rehearsed r = seen.get().result();
+    Moment m = seen.get().moment();
     boolean left = r.ear().ear().side() == auricle.anatomy.Side.LEFT;
     scene.show(m.surface(), left);
     scene.showHead(showing.head().get());
@@ -138,7 +156,8 @@ final class EarPane extends StackPane {
         showing.ghost().get() && apart ? Optional.of(r.before().surface()) : Optional.empty());
     target.draw(showing.target().get() ? Optional.of(m) : Optional.empty(), r, scene.mirrored());
     marksNow.draw(r, m);
-    setAccessibleText("The ear in three dimensions, " + m.label());
+    String rest = m.outcome().converged() ? "" : ", not at rest";
+    setAccessibleText("The ear in three dimensions, " + m.label() + rest);
   }
 
   private void centre(EarSurface surface) {

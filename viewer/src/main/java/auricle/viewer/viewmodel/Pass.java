@@ -8,7 +8,6 @@ import auricle.viewer.task.Rehearsed.Reach;
 import auricle.viewer.task.Rehearser;
 import auricle.viewer.viewmodel.Solving.Extra;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
@@ -31,29 +30,47 @@ final class Pass {
   private final Rehearser rehearser;
   private final EarCase ear;
   private final Optional<Extra> extra;
-  private final BiConsumer<Rehearsed, Boolean> show;
-  private final BiConsumer<EarCase, Work> tell;
+  private final Screen screen;
+
+  /** Where it is shown; called on the worker's thread. */
+  interface Screen {
+    /**
+     * Shows a result.
+     *
+     * @param more whether more is to come
+     */
+    void show(Rehearsed result, boolean more);
+
+    /** Shows what is foreseen in place of the result there is; empty for that again. */
+    void foresee(Optional<Rehearsed> end);
+
+    /** Tells how the work stands. */
+    void tell(EarCase ear, Work work);
+  }
 
   /**
    * @param extra what is asked for beside steps and year
-   * @param show is given each result, and whether more is to come
-   * @param tell is told how the work stands
+   * @param screen where results are shown
    */
-  Pass(
-      Rehearser rehearser,
-      EarCase ear,
-      Optional<Extra> extra,
-      BiConsumer<Rehearsed, Boolean> show,
-      BiConsumer<EarCase, Work> tell) {
+  Pass(Rehearser rehearser, EarCase ear, Optional<Extra> extra, Screen screen) {
     this.rehearser = rehearser;
     this.ear = ear;
     this.extra = extra;
-    this.show =
-        (r, more) -> {
-          Marks.find(r.ear().plan(), r.map());
-          show.accept(r, more);
-        };
-    this.tell = tell;
+    this.screen = screen;
+  }
+
+  private void show(Rehearsed result, boolean more) {
+    Marks.find(result.ear().plan(), result.map());
+    screen.show(result, more);
+  }
+
+  private void tell(Work work) {
+    screen.tell(ear, work);
+  }
+
+  private void foresee(Rehearsed end) {
+    Marks.find(end.ear().plan(), end.map());
+    screen.foresee(Optional.of(end));
   }
 
   /** Works out what is not known yet. */
@@ -67,9 +84,9 @@ final class Pass {
         afterwards(steps.orElseThrow(), overtaken);
       }
     } catch (CannotRehearse e) {
-      tell.accept(ear, Work.refused(e.findings()));
+      tell(Work.refused(e.findings()));
     } catch (RuntimeException e) {
-      tell.accept(ear, Work.broken("The program made an error of its own: " + e + "."));
+      tell(Work.broken("The program made an error of its own: " + e + "."));
     }
   }
 
@@ -77,16 +94,29 @@ final class Pass {
     long start = System.nanoTime();
     BooleanSupplier late =
         () -> overtaken.getAsBoolean() && System.nanoTime() - start > PATIENCE_MS * 1_000_000;
-    Optional<Rehearsed> first = rehearser.atOnce(ear, watcher(Optional.empty(), late));
-    first.ifPresent(r -> show.accept(r, true));
+    Optional<Rehearsed> first = atOnce(late);
+    first.ifPresent(r -> show(r, true));
     if (first.isPresent() && overtakenInALull(overtaken)) {
       return Optional.empty();
     }
     BooleanSupplier enough = first.isPresent() ? overtaken : late;
     boolean endShown = first.map(r -> r.reach() == Reach.END).orElse(false);
     Optional<Rehearsed> steps = rehearser.tied(ear, watcher(first, enough), parts(endShown));
-    steps.ifPresent(r -> show.accept(r, hasMore(r)));
+    steps.ifPresent(r -> show(r, hasMore(r)));
     return steps;
+  }
+
+  /** What can be had at once; what was foreseen is taken back if it does not come. */
+  private Optional<Rehearsed> atOnce(BooleanSupplier late) throws CannotRehearse {
+    Optional<Rehearsed> first = Optional.empty();
+    try {
+      first = rehearser.atOnce(ear, watcher(Optional.empty(), late), this::foresee);
+      return first;
+    } finally {
+      if (first.isEmpty()) {
+        screen.foresee(Optional.empty());
+      }
+    }
   }
 
   /** Shows how far the plan has come, unless its end is on the screen already. */
@@ -99,7 +129,7 @@ final class Pass {
         long now = System.nanoTime();
         if (!endShown && now - shown >= PART_EVERY_NS) {
           shown = now;
-          show.accept(part, true);
+          show(part, true);
         }
       }
     };
@@ -126,7 +156,7 @@ final class Pass {
     if (extra.orElse(null) instanceof Extra.Reactions && hasMore(steps)) {
       RehearsalWatcher watcher = watcher(Optional.of(steps), overtaken);
       present = rehearser.withReactions(steps, watcher).orElse(steps);
-      show.accept(present, present.reach() == Reach.STEPS);
+      show(present, present.reach() == Reach.STEPS);
     }
     int samples = extra.orElse(null) instanceof Extra.Spread s ? s.samples() : 0;
     if (hasMore(present) && (samples > 0 || present.reach() == Reach.STEPS)) {
@@ -139,7 +169,7 @@ final class Pass {
     RehearsalWatcher watcher = watcher(Optional.of(present), overtaken);
     rehearser
         .overAYear(present, samples, watcher)
-        .ifPresentOrElse(r -> show.accept(r, false), () -> tell.accept(ear, Work.of(present)));
+        .ifPresentOrElse(r -> show(r, false), () -> tell(Work.of(present)));
   }
 
   private RehearsalWatcher watcher(Optional<Rehearsed> shown, BooleanSupplier enough) {
@@ -151,7 +181,7 @@ final class Pass {
         long now = System.nanoTime();
         if (now - told >= TELL_EVERY_NS) {
           told = now;
-          tell.accept(ear, Work.solving(words, share, shown));
+          tell(Work.solving(words, share, shown));
         }
       }
 

@@ -2,6 +2,7 @@ package auricle.viewer.viewmodel;
 
 import auricle.viewer.task.Moment;
 import auricle.viewer.task.Rehearsed;
+import auricle.viewer.task.Rehearsed.Reach;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.BooleanProperty;
@@ -17,6 +18,8 @@ public final class Showing {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<Rehearsed>> result =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<Seen>> seen =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ObjectProperty<Paint> paint = new SimpleObjectProperty<>(Paint.SKIN);
   private final BooleanProperty ghost = new SimpleBooleanProperty(true);
   private final BooleanProperty head = new SimpleBooleanProperty(true);
@@ -30,10 +33,48 @@ public final class Showing {
     static final Place TIED = new Place(false, Integer.MAX_VALUE, 0);
   }
 
-  /** Shows the results of a solver. */
-  public Showing(ReadOnlyObjectProperty<Optional<Rehearsed>> results) {
+  /**
+   * What the ear is drawn from: the moment that is shown, or, in place of the end of the operation,
+   * what is foreseen of it.
+   *
+   * @param result that the moment belongs to
+   */
+  public record Seen(Rehearsed result, Moment moment) {
+    /** An ear that moves by less looks the same. */
+    private static final double SEEN_MM = 0.02;
+
+    /** Whether this looks as another has foreseen it. */
+    public boolean isAsForeseen(Seen other) {
+      return other.result.reach() == Reach.FORESEEN
+          && other.result.ear().equals(result.ear())
+          && !other.moment.surface().movedBy(moment.surface(), SEEN_MM);
+    }
+  }
+
+  /** Shows the results of a solver, and what it foresees. */
+  public Showing(
+      ReadOnlyObjectProperty<Optional<Rehearsed>> results,
+      ReadOnlyObjectProperty<Optional<Rehearsed>> foreseen) {
     results.addListener((o, was, now) -> follow(now));
+    foreseen.addListener((o, was, now) -> foresee(now));
     follow(results.get());
+  }
+
+  private void foresee(Optional<Rehearsed> now) {
+    if (now.isPresent() && atTheEnd()) {
+      seen.set(now.map(r -> new Seen(r, r.tied())));
+    } else if (seen.get().map(Seen::result).filter(r -> r.reach() == Reach.FORESEEN).isPresent()) {
+      see();
+    }
+  }
+
+  /** Whether what is shown is the end of the operation, as far as it is known. */
+  private boolean atTheEnd() {
+    return !place.healed() && moment.get().equals(result.get().map(Rehearsed::tied));
+  }
+
+  private void see() {
+    seen.set(result.get().flatMap(r -> moment.get().map(m -> new Seen(r, m))));
   }
 
   private void follow(Optional<Rehearsed> now) {
@@ -43,6 +84,7 @@ public final class Showing {
 
   private void find() {
     moment.set(result.get().flatMap(this::at));
+    see();
   }
 
   private Optional<Moment> at(Rehearsed r) {
@@ -62,6 +104,11 @@ public final class Showing {
   /** The result that it belongs to. */
   public ReadOnlyObjectProperty<Optional<Rehearsed>> result() {
     return result.getReadOnlyProperty();
+  }
+
+  /** What the ear is drawn from. */
+  public ReadOnlyObjectProperty<Optional<Seen>> seen() {
+    return seen.getReadOnlyProperty();
   }
 
   /** Index of the moment shown in the course; 0 if there is none. */

@@ -21,6 +21,8 @@ public final class Solving implements AutoCloseable {
   private final ReadOnlyObjectWrapper<Work> work = new ReadOnlyObjectWrapper<>(Work.ready());
   private final ReadOnlyObjectWrapper<Optional<Rehearsed>> result =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyObjectWrapper<Optional<Rehearsed>> foreseen =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private volatile Optional<EarCase> wanted = Optional.empty();
 
   /** What is worked out only when it is asked for, because it takes longer. */
@@ -54,11 +56,17 @@ public final class Solving implements AutoCloseable {
     return result.getReadOnlyProperty();
   }
 
+  /** What is foreseen of the ear on the desk while its result is awaited; never at rest. */
+  public ReadOnlyObjectProperty<Optional<Rehearsed>> foreseen() {
+    return foreseen.getReadOnlyProperty();
+  }
+
   /** Ends what is being done; what is shown stays, and is said to be what it is. */
   public void cancel() {
     Optional<EarCase> ear = wanted;
     wanted = Optional.empty();
     queue.submit(overtaken -> {});
+    foreseen.set(Optional.empty());
     boolean present = result.get().map(Rehearsed::ear).equals(ear);
     work.set(Work.stopped(present ? result.get() : Optional.empty()));
   }
@@ -84,27 +92,48 @@ public final class Solving implements AutoCloseable {
     wanted = Optional.of(ear);
     Optional<Rehearsed> known = result.get().filter(r -> r.ear().equals(ear));
     work.set(Work.solving("working out the ear", 0, known));
-    Pass pass = new Pass(rehearser, ear, extra, this::show, this::tell);
+    Pass pass = new Pass(rehearser, ear, extra, new OnScreen());
     queue.submit(overtaken -> pass.run(known, () -> overtaken.getAsBoolean() || wanted.isEmpty()));
   }
 
-  private void show(Rehearsed r, boolean more) {
-    screen.execute(
-        () -> {
-          result.set(Optional.of(r));
-          if (wanted.filter(r.ear()::equals).isPresent()) {
-            work.set(more ? Work.solving("", 0, result.get()) : Work.of(r));
-          }
-        });
+  /** Shows on the screen's thread what a worker has found. */
+  private final class OnScreen implements Pass.Screen {
+    @Override
+    public void show(Rehearsed r, boolean more) {
+      screen.execute(
+          () -> {
+            result.set(Optional.of(r));
+            foreseen.set(Optional.empty());
+            if (isWanted(r.ear())) {
+              work.set(more ? Work.solving("", 0, result.get()) : Work.of(r));
+            }
+          });
+    }
+
+    @Override
+    public void foresee(Optional<Rehearsed> end) {
+      screen.execute(
+          () -> {
+            foreseen.set(end.filter(r -> isWanted(r.ear())));
+            if (foreseen.get().isPresent()) {
+              work.set(Work.solving("", 0, end));
+            }
+          });
+    }
+
+    @Override
+    public void tell(EarCase ear, Work state) {
+      screen.execute(
+          () -> {
+            if (isWanted(ear)) {
+              work.set(state);
+            }
+          });
+    }
   }
 
-  private void tell(EarCase ear, Work state) {
-    screen.execute(
-        () -> {
-          if (wanted.filter(ear::equals).isPresent()) {
-            work.set(state);
-          }
-        });
+  private boolean isWanted(EarCase ear) {
+    return wanted.filter(ear::equals).isPresent();
   }
 
   /** Waits until everything is worked out; for tests and scripts. */

@@ -62,6 +62,7 @@ public record Work(
   private static String sofar(Rehearsed r) {
     return switch (r.reach()) {
       case BEFORE -> "Before the plan; working out its steps";
+      case FORESEEN -> "Foreseen, not at rest yet; the figures are of the plan before";
       case END -> "Tied, at rest; working out the steps between";
       case PART -> done(r) + " at rest, as far as “" + r.tied().label() + "”; working out the rest";
       case STEPS -> "Tied, at rest; working out the year";
@@ -85,6 +86,7 @@ public record Work(
   private static String reached(Rehearsed r) {
     return switch (r.reach()) {
       case BEFORE -> "the ear before the plan";
+      case FORESEEN -> "the end of the plan as it is foreseen";
       case END -> "the end of the plan";
       case PART -> "the plan as far as “" + r.tied().label() + "”";
       case STEPS -> "the plan without the year";

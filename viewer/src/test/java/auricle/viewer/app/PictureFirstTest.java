@@ -9,7 +9,10 @@ import auricle.rehearsal.RehearsalWatcher;
 import auricle.scenario.ScenarioReader;
 import auricle.viewer.task.CannotRehearse;
 import auricle.viewer.task.Rehearsed;
+import auricle.viewer.viewmodel.Farsighted;
 import auricle.viewer.viewmodel.StandInRehearser;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -21,7 +24,8 @@ import org.junit.jupiter.api.Test;
 class PictureFirstTest {
   private final EarCase ear = WorkedScenarios.first(ScenarioReader.shipped()).ear();
   private final CountDownLatch drawn = new CountDownLatch(1);
-  private final PictureFirst first = new PictureFirst(new StandInRehearser(), drawn);
+  private final PictureFirst first =
+      new PictureFirst(new StandInRehearser(), drawn, (ms, enough) -> {});
   private final AtomicBoolean cancelled = new AtomicBoolean();
   private final RehearsalWatcher watcher =
       new RehearsalWatcher() {
@@ -47,12 +51,24 @@ class PictureFirstTest {
 
   @Test
   void thePlanIsWorkedOutWhenTheEarHasBeenDrawn() throws Exception {
-    assertTrue(first.atOnce(ear, watcher).isPresent(), "the ear itself does not wait");
+    assertTrue(first.atOnce(ear, watcher, f -> {}).isPresent(), "the ear itself does not wait");
     CompletableFuture<Optional<Rehearsed>> plan = plan();
     Thread.sleep(200);
     assertFalse(plan.isDone());
     drawn.countDown();
     assertEquals(ear, plan.get(20, TimeUnit.SECONDS).orElseThrow().ear());
+  }
+
+  @Test
+  void aTurnedEarIsDrawnWhereItIsForeseenBeforeItIsLedToRest() throws Exception {
+    List<String> order = new ArrayList<>();
+    drawn.countDown();
+    PictureFirst turns =
+        new PictureFirst(new Farsighted(true), drawn, (ms, enough) -> order.add("drawn"));
+    turns.tied(ear, watcher, part -> {});
+    Optional<Rehearsed> end = turns.atOnce(ear, watcher, f -> order.add(f.reach().name()));
+    order.add(end.orElseThrow().reach().name());
+    assertEquals(List.of("FORESEEN", "drawn", "END"), order);
   }
 
   @Test

@@ -15,6 +15,7 @@ import auricle.scenario.ScenarioReader;
 import auricle.scenario.ScenarioWriter;
 import auricle.viewer.store.Recovery;
 import auricle.viewer.store.Settings;
+import auricle.viewer.task.Rehearsed;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -30,7 +31,7 @@ class LessonsTest {
           new EarCase(
               EarMeasurements.normalAdult(), TissueChoice.standard(), Plan.of(), Target.usual()));
 
-  private final Showing showing = new Showing(new ReadOnlyObjectWrapper<>(Optional.empty()));
+  private final Showing showing = new Showing(none(), none());
 
   private static Files files(Path folder) {
     return new Files(
@@ -46,6 +47,10 @@ class LessonsTest {
     assertTrue(lessons.at().get().isPresent(), () -> "told: " + files.messages());
     showing.paint().set(Paint.STRAIN);
     return lessons;
+  }
+
+  private static ReadOnlyObjectWrapper<Optional<Rehearsed>> none() {
+    return new ReadOnlyObjectWrapper<>(Optional.empty());
   }
 
   @Test
@@ -81,7 +86,7 @@ class LessonsTest {
         new Files(desk, new Settings(folder), new Recovery(folder), ScenarioReader.shipped());
     try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
       AtomicInteger views = new AtomicInteger();
-      Showing shown = new Showing(solving.result());
+      Showing shown = new Showing(solving.result(), solving.foreseen());
       Lessons lessons = new Lessons(files, shown, v -> views.incrementAndGet());
       lessons.begin("lobule");
       assertTrue(solving.settle(20_000));

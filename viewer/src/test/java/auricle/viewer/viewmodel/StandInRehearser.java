@@ -46,7 +46,8 @@ public class StandInRehearser implements Rehearser {
   }
 
   @Override
-  public Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) {
+  public Optional<Rehearsed> atOnce(
+      EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> foreseen) {
     boolean known = last.filter(e -> e.ear().equals(ear.ear())).isPresent();
     int before = last.map(e -> e.plan().enabled().size()).orElse(0);
     boolean turned = known && before == ear.plan().enabled().size();

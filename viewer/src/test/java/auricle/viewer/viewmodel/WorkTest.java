@@ -17,13 +17,17 @@ import auricle.scenario.Scenario;
 import auricle.viewer.scene.EarSurface;
 import auricle.viewer.scene.Spot;
 import auricle.viewer.task.EarMap.OnTriangle;
+import auricle.viewer.task.Moment;
 import auricle.viewer.task.Rehearsed;
 import auricle.viewer.task.Rehearsed.Reach;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The view models on a stand-in solver, without a toolkit. */
 class WorkTest {
@@ -76,7 +80,8 @@ class WorkTest {
     static final int ROUNDS = 5000;
 
     @Override
-    public Optional<Rehearsed> atOnce(EarCase ear, RehearsalWatcher watcher) {
+    public Optional<Rehearsed> atOnce(
+        EarCase ear, RehearsalWatcher watcher, Consumer<Rehearsed> foreseen) {
       for (int i = 0; i < ROUNDS; i++) {
         watcher.progress("round " + i, 0.5);
       }
@@ -86,7 +91,21 @@ class WorkTest {
         Thread.currentThread().interrupt();
       }
       watcher.progress("the last round", 0.5);
-      return super.atOnce(ear, watcher);
+      return super.atOnce(ear, watcher, foreseen);
+    }
+  }
+
+  /** Keeps the words. */
+  private record Heard(List<String> said) implements Pass.Screen {
+    @Override
+    public void show(Rehearsed result, boolean more) {}
+
+    @Override
+    public void foresee(Optional<Rehearsed> end) {}
+
+    @Override
+    public void tell(EarCase ear, Work work) {
+      said.add(work.words());
     }
   }
 
@@ -94,13 +113,7 @@ class WorkTest {
   void progressIsToldSeldomerThanTheSolverReportsIt() {
     List<String> said = Collections.synchronizedList(new ArrayList<>());
     EarCase ear = desk.document().get().ear();
-    Pass pass =
-        new Pass(
-            new Talkative(),
-            ear,
-            Optional.empty(),
-            (r, more) -> {},
-            (e, work) -> said.add(work.words()));
+    Pass pass = new Pass(new Talkative(), ear, Optional.empty(), new Heard(said));
     pass.run(Optional.empty(), () -> false);
     long rounds = said.stream().filter(w -> w.contains("round ")).count();
     assertTrue(rounds < Talkative.ROUNDS / 10, rounds + " times");
@@ -159,7 +172,7 @@ class WorkTest {
   @Test
   void theLatestChangeIsWhatIsShownAndTheYearFollows() throws InterruptedException {
     try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
-      Showing showing = new Showing(solving.result());
+      Showing showing = new Showing(solving.result(), solving.foreseen());
       for (int i = 0; i < 50; i++) {
         steps.turn("tension_n", 0.3 + 0.01 * i);
       }
@@ -198,12 +211,49 @@ class WorkTest {
         seen);
   }
 
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void whatIsForeseenIsDrawnAndSaidNotToBeAtRest(boolean found) throws InterruptedException {
+    List<String> seen = new ArrayList<>();
+    try (Solving solving = new Solving(desk, new Farsighted(found), Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      Showing showing = new Showing(solving.result(), solving.foreseen());
+      showing
+          .seen()
+          .addListener((o, was, now) -> seen.add(now.orElseThrow().result().reach().name()));
+      solving.work().addListener((o, was, now) -> seen.add(now.words()));
+      steps.turn("tension_n", 0.9);
+      assertTrue(solving.settle(20_000));
+      assertTrue(solving.foreseen().get().isEmpty());
+    }
+    assertEquals("FORESEEN", seen.get(1));
+    assertEquals("Foreseen, not at rest yet; the figures are of the plan before …", seen.get(2));
+    assertEquals(
+        found ? "END" : "YEAR", seen.get(3), "the ear before the turn, if no rest is found");
+    assertEquals("At rest: every force is balanced", seen.get(seen.size() - 1));
+  }
+
+  @Test
+  void whatIsForeseenOfTheEndIsNotDrawnInPlaceOfAnotherMoment() throws InterruptedException {
+    List<Moment> drawn = new ArrayList<>();
+    try (Solving solving = new Solving(desk, new Farsighted(true), Runnable::run)) {
+      assertTrue(solving.settle(20_000));
+      Showing showing = new Showing(solving.result(), solving.foreseen());
+      showing.show(0);
+      showing.seen().addListener((o, was, now) -> drawn.add(now.orElseThrow().moment()));
+      steps.turn("tension_n", 0.9);
+      assertTrue(solving.settle(20_000));
+    }
+    assertFalse(drawn.isEmpty());
+    assertTrue(drawn.stream().allMatch(m -> m.label().equals("before")), drawn.toString());
+  }
+
   @Test
   void aStepLeftOutIsShownStepByStepAndSaidToBeOnTheWay() throws InterruptedException {
     List<String> seen = new ArrayList<>();
     steps.add(Kind.FOLD_SUTURE);
     try (Solving solving = new Solving(desk, new StandInRehearser(), Runnable::run)) {
-      Showing showing = new Showing(solving.result());
+      Showing showing = new Showing(solving.result(), solving.foreseen());
       assertTrue(solving.settle(20_000));
       showing.moment().addListener((o, was, now) -> seen.add(now.orElseThrow().label()));
       solving.work().addListener((o, was, now) -> seen.add(now.words()));
