@@ -13,6 +13,9 @@ import java.nio.file.Path;
  *   <li>{@code prism.forceUploadingPainter}: a frame is drawn beside the window, and only what has
  *       changed is handed to it. Without a graphics card this is by far the cheaper way: the usual
  *       one lets the processor paint the whole window for every frame, whatever has changed.
+ *   <li>{@code prism.lcdtext}: letters are smoothed in grey, not by the colours of a screen's
+ *       stripes: those are wrong on pictures and projectors, and at the edges of letters single
+ *       pixels were black.
  * </ul>
  */
 final class DrawingSwitches {
@@ -24,6 +27,7 @@ final class DrawingSwitches {
   /** Sets them; to be called before JavaFX starts. */
   static void set() {
     give("prism.forceGPU", true);
+    give("prism.lcdtext", false);
     give("prism.forceUploadingPainter", isDrawnByProcessor(System.getProperty("os.name"), CARDS));
   }
 

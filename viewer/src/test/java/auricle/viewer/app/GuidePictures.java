@@ -39,11 +39,7 @@ public final class GuidePictures extends Application {
     width = arguments.size() > 1 ? Integer.parseInt(arguments.get(1)) : width;
     height = arguments.size() > 2 ? Integer.parseInt(arguments.get(2)) : height;
     Window opened =
-        new Window(
-            stage,
-            Files.createTempDirectory("auricle"),
-            new Beginning(rehearser()),
-            GuidePictures::rehearser);
+        new Window(stage, OwnFolder.make(), new Beginning(rehearser()), GuidePictures::rehearser);
     window = Optional.of(opened);
     opened.open(Optional.empty());
     stage.setWidth(width);

@@ -37,7 +37,7 @@ abstract class OpenWindow {
   /** TestFX itself looks for a start in the class of the test alone, not here. */
   @BeforeEach
   void open() throws IOException, TimeoutException {
-    folder = Files.createTempDirectory("auricle-window");
+    folder = OwnFolder.make();
     FxToolkit.setupStage(this::open);
   }
 

@@ -54,7 +54,7 @@ public final class ScreenSpeed extends Application {
   @Override
   public void start(Stage shown) throws IOException {
     stage = Optional.of(shown);
-    Path folder = Files.createTempDirectory("auricle");
+    Path folder = OwnFolder.make();
     open(new Window(shown, folder, Beginning.ofProgram(), SimulationRehearser::new));
     Thread script = new Thread(this::script, "script");
     script.setDaemon(true);
@@ -304,7 +304,7 @@ public final class ScreenSpeed extends Application {
   }
 
   private void standIn() throws InterruptedException, IOException {
-    Path folder = Files.createTempDirectory("auricle");
+    Path folder = OwnFolder.make();
     OnScreen.run(() -> window.orElseThrow().close());
     OnScreen.run(() -> open(standIn(folder)));
     Models m = models();

@@ -54,7 +54,7 @@ public final class ScreenTour extends Application {
         Optional.of(
             new Window(
                 shown,
-                Files.createTempDirectory("auricle"),
+                OwnFolder.make(),
                 new Beginning(new SimulationRehearser()),
                 SimulationRehearser::new));
     window.orElseThrow().open(Optional.empty());
