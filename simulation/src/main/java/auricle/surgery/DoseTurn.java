@@ -26,6 +26,9 @@ final class DoseTurn {
   private final Map<Integer, Double> lengths = new HashMap<>();
   private int altered;
 
+  /** Whether the body was led elsewhere for a knot. */
+  private boolean knotted;
+
   /**
    * @param body at rest, all changes by other doses made
    * @param here changes to be made instead
@@ -98,8 +101,16 @@ final class DoseTurn {
   }
 
   private Optional<Double> knot(LoopTie loop, int i, RestState state) {
+    knotted = true;
     alterUpTo(i);
     body.restore(state);
+    tieBefore(i);
+    stretch(i);
+    return loop.knot(body, solving.quiet());
+  }
+
+  /** Gives the loops before one the lengths that were found for them, wherever the body is. */
+  private void tieBefore(int i) {
     for (int k = 0; k < i; k++) {
       Double length = lengths.get(k);
       if (length != null) {
@@ -108,12 +119,30 @@ final class DoseTurn {
         here.get(k).tieAs(there.get(k), body.unknowns());
       }
     }
-    stretch(i);
-    return loop.knot(body, solving.quiet());
   }
 
   private Settled end() {
     alterUpTo(here.size() - 1);
+    return atOnce().orElseGet(this::oneByOne);
+  }
+
+  /** From where the body stands with the stiffness that it has there, if that is known. */
+  private Optional<Settled> atOnce() {
+    if (knotted || !throughTheSameBites()) {
+      return Optional.empty();
+    }
+    body.restore(from.state());
+    tieBefore(here.size());
+    return body.settleNearby(solving);
+  }
+
+  private boolean throughTheSameBites() {
+    return IntStream.range(0, here.size())
+        .allMatch(i -> here.get(i).threads().equals(there.get(i).threads()));
+  }
+
+  /** First what was altered, threads stretched as they were, then the threads in turn. */
+  private Settled oneByOne() {
     body.standAt(from);
     for (int k = 0; k < here.size(); k++) {
       stretch(k);

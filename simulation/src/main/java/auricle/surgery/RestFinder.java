@@ -10,6 +10,7 @@ import auricle.numerics.NewtonSettings;
 import auricle.numerics.Outcome;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Leads a body from rest to rest under a change of its energy: at once if that leads through stable
@@ -38,6 +39,9 @@ final class RestFinder {
 
   /** What a correction of a foreseen place has to leave of the residual at most. */
   private static final double CORRECTED = 0.3;
+
+  /** The same where nothing is foreseen but by that correction. */
+  private static final double NEARER = 0.5;
 
   private final TotalEnergy energy;
   private final NewtonMinimiser minimiser;
@@ -124,6 +128,30 @@ final class RestFinder {
   }
 
   /**
+   * Leads the body to rest after a little change of the energy that it was at rest under, made
+   * already: from where the forces of the change lead with the stiffness before it.
+   *
+   * @return none where that is not much nearer to rest or leads elsewhere; the body is where it was
+   */
+  Optional<Settled> findNearby(Solving solving) {
+    Counting counting = new Counting(solving.monitor());
+    double[] saved = energy.save();
+    double[] x = energy.free();
+    if (correct(x, step -> Stride.gentle(energy, step), NEARER)) {
+      solving.foreseen().run();
+      NewtonSettings newton = solving.settings().newton().withIterations(QUICK);
+      NewtonResult result =
+          minimiser.minimise(x, newton, n -> counting.proceed(energy.loadFactor(), n));
+      factored = result.converged() && !result.metNegativeCurvature();
+      if (factored || counting.ended()) {
+        return Optional.of(counting.judge(Settled.of(result, factored)));
+      }
+    }
+    energy.restore(saved);
+    return Optional.empty();
+  }
+
+  /**
    * Makes a change at once, wherever that leads the body; not in force if that is nowhere. Events
    * say how far it went.
    */
@@ -187,7 +215,7 @@ final class RestFinder {
     change.put(to);
     double[] x = energy.free();
     Excursion way = new Excursion(energy, x, motion);
-    if (gentle && !correct(x)) {
+    if (gentle && !correct(x, step -> true, CORRECTED)) {
       energy.restore(saved);
       change.put(to);
       x = energy.free();
@@ -217,9 +245,11 @@ final class RestFinder {
    * iteration with a factor of its own.
    *
    * @param x free unknowns; moved
+   * @param likely whether a step is one that may be taken
+   * @param most share of the residual that may be left
    * @return whether the forces have become much less
    */
-  private boolean correct(double[] x) {
+  private boolean correct(double[] x, Predicate<double[]> likely, double most) {
     Linearisation point = minimiser.point();
     if (!point.evaluateNearby(x) || !point.kept()) {
       return false;
@@ -227,10 +257,13 @@ final class RestFinder {
     double before = point.residual();
     double[] step = new double[x.length];
     point.solve(point.gradient(), step);
+    if (!likely.test(step)) {
+      return false;
+    }
     for (int i = 0; i < x.length; i++) {
       x[i] -= step[i];
     }
-    return point.evaluateNearby(x) && point.kept() && point.residual() <= CORRECTED * before;
+    return point.evaluateNearby(x) && point.kept() && point.residual() <= most * before;
   }
 
   /** A start that overshoots may be unstable, but the iteration has to come back soon. */

@@ -214,6 +214,17 @@ public final class ShellBody {
     return settle(solving);
   }
 
+  /**
+   * Leads the sheet to rest after little changes of what was altered and of the lengths of threads.
+   *
+   * @return none where that is not near; the sheet is where it was, all changes in force
+   */
+  Optional<Settled> settleNearby(Solving solving) {
+    sheet.putInForce();
+    energy.setLoadFactor(1);
+    return finder.findNearby(solving);
+  }
+
   /** Ties a thread to a rest length, mm, and leads the sheet to rest. */
   Settled tie(BodyThread thread, double restLength_mm, Solving solving) {
     sheet.lead();
@@ -254,6 +265,9 @@ public final class ShellBody {
         return Optional.of(settled);
       }
       double length = new Tightening(energy, finder.point(), thread).lengthFor(tension_n);
+      if (!(length > 0)) {
+        return Optional.empty(); // so far from that tension that none of the thread would be left
+      }
       settled = tie(thread, length, solving).after(settled);
     }
     return Optional.empty();

@@ -99,44 +99,6 @@ class LiveEarTest {
     }
   }
 
-  @Test
-  void whereATurnLeadsIsToldBeforeItIsReached() throws BadInputException {
-    LiveEar live = live(10);
-    float[] from = live.result().after().shape().points();
-    List<Foreseen> told = new ArrayList<>();
-    StepResult rest = live.turn(ear(9.9), new Listening(told)).orElseThrow();
-    assertEquals(1, told.size());
-    float[] there = rest.shape().points();
-    double off = farthest(told.get(0).shape().points(), there);
-    double way = farthest(from, there);
-    assertTrue(way > 0.1, "the turn does something: " + way);
-    assertTrue(off < 0.25 * way, "off by " + off + " mm of " + way);
-  }
-
-  private static double farthest(float[] one, float[] other) {
-    double farthest = 0;
-    for (int i = 0; i < one.length; i++) {
-      farthest = Math.max(farthest, Math.abs(one[i] - other[i]));
-    }
-    return farthest;
-  }
-
-  /** Keeps what is foreseen. */
-  private record Listening(List<Foreseen> told) implements RehearsalWatcher {
-    @Override
-    public void progress(String words, double share) {}
-
-    @Override
-    public boolean cancelled() {
-      return false;
-    }
-
-    @Override
-    public void foreseen(Foreseen end) {
-      told.add(end);
-    }
-  }
-
   /**
    * An ear under scoring, a suture tied to a gap, a strip, and another suture tied at a tension.
    */

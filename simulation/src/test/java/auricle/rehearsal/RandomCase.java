@@ -60,6 +60,13 @@ final class RandomCase {
         ear, auricle, EarTissue.of(ear, auricle, MaterialTables.shipped()), watcher);
   }
 
+  /** The case of a seed, without its shape: for the usual ear. */
+  static EarCase withUsualShape(long seed) {
+    RandomCase made = new RandomCase(seed);
+    made.shape(); // the plan is that of the run with its own shape
+    return made.ear();
+  }
+
   private ShapeParameters shape() {
     Map<ShapeKnob, Double> values = new EnumMap<>(ShapeKnob.class);
     for (ShapeKnob knob : ShapeKnob.values()) {
