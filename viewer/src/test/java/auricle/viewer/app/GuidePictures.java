@@ -25,6 +25,9 @@ import javafx.stage.Stage;
  * {@code auricle.stand.in} the screens alone are drawn, without the solver.
  */
 public final class GuidePictures extends Application {
+  /** Panels are drawn some frames after the ear, however slow these are. */
+  private static final int FRAMES = 6;
+
   private static final long LONGEST_S = 240;
 
   private Optional<Window> window = Optional.empty();
@@ -173,6 +176,9 @@ public final class GuidePictures extends Application {
     m.solving().settle(TimeUnit.SECONDS.toMillis(LONGEST_S));
     m.other().settle(TimeUnit.SECONDS.toMillis(LONGEST_S));
     Thread.sleep(1200);
+    for (int frame = 0; frame < FRAMES; frame++) {
+      OnScreen.drawn(() -> true);
+    }
     byte[][] png = new byte[1][];
     onScreen(
         () -> {
