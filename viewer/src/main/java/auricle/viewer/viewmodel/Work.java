@@ -62,7 +62,7 @@ public record Work(
   private static String sofar(Rehearsed r) {
     return switch (r.reach()) {
       case BEFORE -> "Before the plan; working out its steps";
-      case FORESEEN -> "Foreseen, not at rest yet; the figures are of the plan before";
+      case FORESEEN -> "Foreseen, not at rest; figures are older";
       case END -> "Tied, at rest; working out the steps between";
       case PART -> done(r) + " at rest, as far as “" + r.tied().label() + "”; working out the rest";
       case STEPS -> "Tied, at rest; working out the year";

@@ -227,7 +227,7 @@ class WorkTest {
       assertTrue(solving.foreseen().get().isEmpty());
     }
     assertEquals("FORESEEN", seen.get(1));
-    assertEquals("Foreseen, not at rest yet; the figures are of the plan before …", seen.get(2));
+    assertEquals("Foreseen, not at rest; figures are older …", seen.get(2));
     assertEquals(
         found ? "END" : "YEAR", seen.get(3), "the ear before the turn, if no rest is found");
     assertEquals("At rest: every force is balanced", seen.get(seen.size() - 1));
