@@ -122,10 +122,19 @@ final class EarPane extends StackPane {
   }
 
   private void follow(Optional<Showing.Seen> was, Optional<Showing.Seen> now) {
-    awaited = was.isPresent() && now.isPresent() && now.get().isAsForeseen(was.get());
-    if (!awaited) {
+    Paint paint = showing.paint().get();
+    boolean shapeAlone = paint == Paint.SKIN || paint == Paint.REGIONS; // fields are not foreseen
+    awaited = shapeAlone && was.isPresent() && now.isPresent() && now.get().isAsForeseen(was.get());
+    if (awaited) {
+      say(now.orElseThrow().moment());
+    } else {
       draw();
     }
+  }
+
+  private void say(Moment m) {
+    String rest = m.outcome().converged() ? "" : ", not at rest";
+    setAccessibleText("The ear in three dimensions, " + m.label() + rest);
   }
 
   /** Draws what came to rest where it had been drawn already, when nothing moves any more. */
@@ -156,8 +165,7 @@ final class EarPane extends StackPane {
         showing.ghost().get() && apart ? Optional.of(r.before().surface()) : Optional.empty());
     target.draw(showing.target().get() ? Optional.of(m) : Optional.empty(), r, scene.mirrored());
     marksNow.draw(r, m);
-    String rest = m.outcome().converged() ? "" : ", not at rest";
-    setAccessibleText("The ear in three dimensions, " + m.label() + rest);
+    say(m);
   }
 
   private void centre(EarSurface surface) {
