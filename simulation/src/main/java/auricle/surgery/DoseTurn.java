@@ -148,7 +148,7 @@ final class DoseTurn {
       stretch(k);
     }
     int[] loops = IntStream.range(0, here.size()).filter(this::isToBeTied).toArray();
-    Settled settled = body.settle(loops.length == 0 ? solving : solving.quiet());
+    Settled settled = body.settle(solving);
     for (int i = 0; i < loops.length && settled.converged(); i++) {
       boolean last = i == loops.length - 1;
       settled = tie(loops[i], last ? solving : solving.quiet()).after(settled);

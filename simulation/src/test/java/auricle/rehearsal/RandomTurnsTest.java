@@ -20,8 +20,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Doses of random plans, turned by a step of their control and back. */
 @Tag("slow")
 class RandomTurnsTest {
+  /** Where no knot is pulled anew, mm and deg. */
+  private static final double BACK = 5e-3;
+
   /** A knot that is pulled anew is where it was but for how it was approached. */
-  private static final double BACK = 0.1;
+  private static final double PULLED = 0.1;
 
   @ParameterizedTest
   @ValueSource(longs = {2, 15, 24, 29})
@@ -29,7 +32,7 @@ class RandomTurnsTest {
     EarCase ear = RandomCase.withUsualShape(seed);
     EarCase next = turned(ear, new Random(seed));
     assertTrue(!next.equals(ear), "a dose is turned");
-    thereAndBack(ear, next);
+    thereAndBack(ear, next, BACK);
   }
 
   /** Corrected in small steps, this thread would have come to less than no length. */
@@ -40,10 +43,12 @@ class RandomTurnsTest {
     while (!ear.plan().operations().get(lobule).kind().equals("lobule_suture")) {
       lobule--;
     }
-    thereAndBack(ear, ear.withPlan(ear.plan().withDose(lobule, "tension_n", 0.518190864508328)));
+    thereAndBack(
+        ear, ear.withPlan(ear.plan().withDose(lobule, "tension_n", 0.518190864508328)), PULLED);
   }
 
-  private static void thereAndBack(EarCase ear, EarCase next) throws BadInputException {
+  private static void thereAndBack(EarCase ear, EarCase next, double allowed)
+      throws BadInputException {
     LiveEar live =
         LiveEar.of(
             ear, RehearsalSettings.tied(), MaterialTables.shipped(), RehearsalWatcher.SILENT);
@@ -52,7 +57,7 @@ class RandomTurnsTest {
     assertTrue(there.isPresent() && there.get().outcome().converged(), "no rest there");
     double[] back = figures(live.turn(ear, RehearsalWatcher.SILENT).orElseThrow());
     for (int i = 0; i < before.length; i++) {
-      assertTrue(Math.abs(back[i] - before[i]) < BACK, "off by " + (back[i] - before[i]));
+      assertTrue(Math.abs(back[i] - before[i]) < allowed, "off by " + (back[i] - before[i]));
     }
   }
 

@@ -27,7 +27,7 @@ final class FrameDrawn {
    */
   static void await(long longest_ms, BooleanSupplier enough) {
     CountDownLatch drawn = new CountDownLatch(1);
-    Platform.runLater(() -> new Watch(drawn).start());
+    tell(() -> true, drawn::countDown);
     long start = System.nanoTime();
     try {
       while (!drawn.await(LOOK_EVERY_MS, TimeUnit.MILLISECONDS)
@@ -38,12 +38,22 @@ final class FrameDrawn {
     }
   }
 
-  /** Its first pulse is that in which the changes are handed over for drawing. */
+  /**
+   * Tells, on the screen's thread, that something is so and the frame that shows it is drawn.
+   *
+   * @param there asked in every pulse, in which it is handed over for drawing
+   */
+  static void tell(BooleanSupplier there, Runnable drawn) {
+    Platform.runLater(() -> new Watch(there, drawn).start());
+  }
+
   private static final class Watch extends AnimationTimer {
-    private final CountDownLatch drawn;
+    private final BooleanSupplier there;
+    private final Runnable drawn;
     private boolean handedOver;
 
-    Watch(CountDownLatch drawn) {
+    Watch(BooleanSupplier there, Runnable drawn) {
+      this.there = there;
       this.drawn = drawn;
     }
 
@@ -52,9 +62,9 @@ final class FrameDrawn {
       if (handedOver) {
         stop();
         new Rectangle(1, 1).snapshot(null, null);
-        Platform.runLater(drawn::countDown);
+        Platform.runLater(drawn);
       }
-      handedOver = true;
+      handedOver = there.getAsBoolean();
     }
   }
 }

@@ -17,9 +17,6 @@ public final class EarScene {
   /** A ghost nearer than this would flicker through the ear. */
   private static final double GHOST_FROM_MM = 1.7;
 
-  /** An ear that moves by less looks the same, and is drawn as it was. */
-  private static final double SEEN_MM = 0.02;
-
   private static final Lamp KEY = new Lamp(-260, -330, -520, 0.62);
   private static final Lamp FILL = new Lamp(420, -120, -260, 0.22);
   private static final Lamp FROM_WITHIN = new Lamp(0, 60, 520, 0.42);
@@ -104,7 +101,7 @@ public final class EarScene {
    * smoothing, sooner, and finely when it rests.
    */
   public void show(EarSurface surface, boolean left) {
-    if (left == mirrored && ear.shown().map(s -> s.movedBy(surface, SEEN_MM)).orElse(false)) {
+    if (left == mirrored && ear.shown().map(s -> !s.looksLike(surface)).orElse(false)) {
       picture.moving();
     }
     mirrored = left;

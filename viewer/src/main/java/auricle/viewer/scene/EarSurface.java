@@ -9,6 +9,9 @@ import java.util.Map;
  * drawn at every frame; nobody writes to them.
  */
 public final class EarSurface {
+  /** An ear that moves by less looks the same. */
+  private static final double SEEN_MM = 0.02;
+
   private final float[] points;
   private final float[] normals;
   private final float[] thickness;
@@ -108,6 +111,11 @@ public final class EarSurface {
       square += d * d;
     }
     return Math.sqrt(square);
+  }
+
+  /** Whether another surface with the same vertices looks as if nothing had moved. */
+  public boolean looksLike(EarSurface other) {
+    return !movedBy(other, SEEN_MM);
   }
 
   /** Whether another surface with the same vertices has one that lies farther than this away. */

@@ -4,7 +4,6 @@ import java.util.Optional;
 import javafx.scene.AmbientLight;
 import javafx.scene.Group;
 import javafx.scene.PerspectiveCamera;
-import javafx.scene.PointLight;
 import javafx.scene.SceneAntialiasing;
 import javafx.scene.SubScene;
 import javafx.scene.paint.Color;
@@ -69,7 +68,8 @@ public final class HeadScene {
 
   /** A head without ears. */
   public HeadScene() {
-    Group lamps = new Group(lamp(-400, -350, -700, 0.6), lamp(450, -150, -500, 0.3));
+    Group lamps =
+        new Group(new Lamp(-400, -350, -700, 0.6).light(), new Lamp(450, -150, -500, 0.3).light());
     Group world = new Group(new AmbientLight(Color.gray(0.36)), lamps, Head.of());
     world.getChildren().addAll(right.node, left.node);
     picture = new SubScene(world, 300, 300, true, SceneAntialiasing.BALANCED);
@@ -80,14 +80,6 @@ public final class HeadScene {
     camera.getTransforms().setAll(around, up, new Translate(0, -UP_MM, -DISTANCE_MM));
     picture.setCamera(camera);
     turn(0, 0);
-  }
-
-  private static PointLight lamp(double x, double y, double z, double strength) {
-    PointLight light = new PointLight(Color.gray(strength));
-    light.setTranslateX(x);
-    light.setTranslateY(y);
-    light.setTranslateZ(z);
-    return light;
   }
 
   /** What is put into a window. */

@@ -6,8 +6,7 @@ import javafx.scene.paint.Color;
 
 /**
  * A lamp that stands still in the scene. What stands still under it too may be given its light as a
- * colour of its own, which is drawn sooner than a lamp is reckoned with at every pixel: by a third
- * for a whole picture where there is no graphics card.
+ * colour of its own, which is drawn sooner than a lamp is reckoned with at every pixel.
  *
  * @param x to the right, mm
  * @param y downwards, mm

@@ -40,14 +40,11 @@ public final class Showing {
    * @param result that the moment belongs to
    */
   public record Seen(Rehearsed result, Moment moment) {
-    /** An ear that moves by less looks the same. */
-    private static final double SEEN_MM = 0.02;
-
     /** Whether this looks as another has foreseen it. */
     public boolean isAsForeseen(Seen other) {
       return other.result.reach() == Reach.FORESEEN
           && other.result.ear().equals(result.ear())
-          && !other.moment.surface().movedBy(moment.surface(), SEEN_MM);
+          && other.moment.surface().looksLike(moment.surface());
     }
   }
 

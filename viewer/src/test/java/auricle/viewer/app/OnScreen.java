@@ -11,7 +11,6 @@ import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
-import javafx.scene.shape.Rectangle;
 
 /** What a script needs to drive a window and to measure it. */
 final class OnScreen {
@@ -39,29 +38,10 @@ final class OnScreen {
     }
   }
 
-  /**
-   * Waits until something is so and the frame that shows it is in the window. The frame is drawn on
-   * another thread; a picture of something else, asked for in the pulse after it, is made behind it
-   * on that thread, and what the frame left for this one to hand to the window is done before what
-   * is asked for then.
-   */
+  /** Waits until something is so and the frame that shows it is in the window. */
   static void drawn(BooleanSupplier there) throws InterruptedException {
     CountDownLatch done = new CountDownLatch(1);
-    Platform.runLater(
-        () ->
-            new AnimationTimer() {
-              private boolean before;
-
-              @Override
-              public void handle(long now) {
-                if (before) {
-                  stop();
-                  new Rectangle(1, 1).snapshot(null, null);
-                  Platform.runLater(done::countDown);
-                }
-                before = there.getAsBoolean();
-              }
-            }.start());
+    FrameDrawn.tell(there, done::countDown);
     if (!done.await(LONGEST_S, TimeUnit.SECONDS)) {
       throw new IllegalStateException("nothing came within " + LONGEST_S + " s");
     }
